@@ -1,0 +1,26 @@
+import * as z from 'zod/mini';
+
+/** The three partial swings that every wedge has a number for, by the clock position of the lead arm. */
+export const WEDGE_SWINGS = ['7:30', '9:00', '10:30'] as const;
+
+/** How long the swing was: `full`, or the clock position of the lead arm at the top as `H:MM`. */
+export const swingField = z.string().check(z.regex(/^(full|([1-9]|1[0-2]):[0-5]\d)$/));
+
+/** A swing length: `full`, or a clock position of the lead arm such as `9:00`. */
+export type Swing = z.infer<typeof swingField>;
+
+/**
+ * Hours on the clock face that the lead arm reaches: 9 for `9:00`, 10.5 for `10:30`.
+ *
+ * The arm hangs at 6:00 and goes up through 9:00; a full swing counts as 12. Common practice, no
+ * source.
+ *
+ * @throws RangeError when the text is no swing length.
+ */
+export function clockHours(swing: Swing): number {
+  if (swing === 'full') return 12;
+  const [hours, minutes] = swing.split(':');
+  const value = Number(hours) + Number(minutes) / 60;
+  if (!Number.isFinite(value)) throw new RangeError(`${swing} is no swing length`);
+  return value;
+}
