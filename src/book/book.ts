@@ -2,11 +2,7 @@ import type { Swing } from '../golf/swing.ts';
 import type { Metres } from '../units/metres.ts';
 
 /** How much of a number is the golfer's own evidence, in words. */
-export type Borrowed =
-  | 'yours'
-  | 'partly borrowed'
-  | 'mostly borrowed from neighbours'
-  | 'typical golfer, not you';
+export type Borrowed = 'yours' | 'partly borrowed' | 'mostly borrowed from neighbours' | 'typical golfer, not you';
 
 /** What two neighbouring clubs are to each other. */
 export type GapVerdict = 'overlap' | "can't tell yet" | 'wide gap' | 'possibly wide' | 'gap';

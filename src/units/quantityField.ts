@@ -9,9 +9,6 @@ import * as z from 'zod/mini';
  * @param least smallest figure accepted, in the unit of the brand, inclusive.
  * @param most largest figure accepted, inclusive.
  */
-export function quantityField<Q extends number>(
-  least: number,
-  most: number,
-): z.ZodMiniType<Q, number> {
+export function quantityField<Q extends number>(least: number, most: number): z.ZodMiniType<Q, number> {
   return z.number().check(z.gte(least), z.lte(most)) as unknown as z.ZodMiniType<Q, number>;
 }
