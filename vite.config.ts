@@ -77,7 +77,6 @@ export default defineConfig({
         short_name: 'Carrybook',
         description: 'What each club and each partial swing really carries, with how sure we are.',
         lang: 'en',
-        id: './',
         start_url: './',
         scope: './',
         display: 'standalone',
@@ -91,7 +90,7 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,json,svg,png,webmanifest}'],
+        globPatterns: ['**/*.{js,css,html,json,svg,png}'],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         clientsClaim: true,
         skipWaiting: false,
