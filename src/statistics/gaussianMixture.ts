@@ -54,7 +54,9 @@ export function mixtureQuantile(m: GaussianMixture, p: number): number {
     narrowest = Math.min(narrowest, m.deviations[k]);
   }
   if (!(low <= high && narrowest > 0)) {
-    throw new RangeError(`a mixture of ${m.weights.length} components has no quantile ${p}: weight and spread are needed`);
+    throw new RangeError(
+      `a mixture of ${m.weights.length} components has no quantile ${p}: weight and spread are needed`,
+    );
   }
   let x = 0.5 * (low + high);
   let lastWidth = Infinity;
@@ -74,7 +76,9 @@ export function mixtureQuantile(m: GaussianMixture, p: number): number {
     if (Math.abs(moved - x) <= tolerance || width <= tolerance) return moved;
     x = moved;
   }
-  throw new RangeError(`quantile ${p} of a mixture not found in ${MOST_STEPS} steps: a deviation or weight is no number`);
+  throw new RangeError(
+    `quantile ${p} of a mixture not found in ${MOST_STEPS} steps: a deviation or weight is no number`,
+  );
 }
 
 /** Mean of the mixture: Σ w_k μ_k. */
