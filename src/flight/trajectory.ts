@@ -140,7 +140,7 @@ function checked(launch: Launch, surroundings: Surroundings, rise: number, step:
   const { speed_mps: speed, angle_deg: angle, spin_radps: spin } = launch;
   if (!(speed >= 0 && speed <= 200)) throw new RangeError(`ball speed ${speed} m/s is outside 0 to 200 m/s`);
   if (!(angle >= -90 && angle <= 90)) throw new RangeError(`launch angle ${angle}° is outside −90° to 90°`);
-  if (!(spin >= 0 && spin <= 3000)) throw new RangeError(`spin ${spin} rad/s is outside 0 to 3000 rad/s`);
+  if (!(spin >= 0 && spin <= 10_000)) throw new RangeError(`spin ${spin} rad/s is outside 0 to 10000 rad/s`);
   const { density, wind } = surroundings;
   if (!(density >= 0 && density <= 2)) throw new RangeError(`air density ${density} kg/m³ is outside 0 to 2 kg/m³`);
   if (!(Math.hypot(wind.head_mps, wind.fromRight_mps) <= 100)) {
@@ -164,7 +164,7 @@ function checked(launch: Launch, surroundings: Surroundings, rise: number, step:
  * @param rise_m height of the landing point above the ball's start; negative: below.
  * @param dragAndLift another ball's coefficients; left out: the modern ball.
  * @param step_s time step, at most .1 s.
- * @throws RangeError on a figure outside its range (speed 0–200 m/s, angle ±90°, spin 0–3000 rad/s, density 0–2 kg/m³).
+ * @throws RangeError on a figure outside its range (speed 0–200 m/s, angle ±90°, spin 0–10,000 rad/s, density 0–2 kg/m³).
  * Source: equations of motion as in Bearman & Harvey 1976; coefficients in dragAndLift.ts. Step error ≤ .05 m.
  */
 export function fly(
