@@ -12,7 +12,7 @@ export function inlineCode(page: string): string[] {
 const NEVER_ASKED_FOR = [
   /^https?:\/\/www\.w3\.org\/(?:\d{4}\/|XML\/|TR\/)/,
   /^https?:\/\/json-schema\.org\//,
-  // Dexie's warnings of an old browser and of a Promise of another kind; Workbox's "not precached" error.
+  // Dexie's errors "IndexedDB API missing" and "Transaction committed too early"; Workbox's error of a file not kept.
   /^https:\/\/tinyurl\.com\/y2uuvskb$/,
   /^http:\/\/bit\.ly\/2kdckMn$/,
   /^https:\/\/bit\.ly\/wb-precache$/,
