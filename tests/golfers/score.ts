@@ -2,7 +2,8 @@ import type { Book, BookCell } from '../../src/book/book.ts';
 import type { Logbook } from '../../src/golf/logbook.ts';
 import { WEDGE_SWINGS } from '../../src/golf/swing.ts';
 import { METRES_PER_YARD } from '../../src/units/yards.ts';
-import { cellKey, type Golfer, makeGolfer, type TrueCell } from './golfer.ts';
+import { type Golfer, makeGolfer } from './golfer.ts';
+import { cellKey, type TrueCell } from './trueCells.ts';
 import type { World } from './worlds.ts';
 
 /** The engine under test. */
@@ -79,7 +80,7 @@ export function summarise(cells: readonly ScoredCell[]): Summary {
 
 /** Whether a cell is answered in full: finite and in order, with all 19 quantiles of the next ball. */
 function isAnswer(cell: BookCell | undefined): cell is BookCell {
-  if (!cell || cell.next_m.length !== 19) return false;
+  if (cell?.next_m.length !== 19) return false;
   const figures = [cell.lo80_m, cell.stock_m, cell.hi80_m, ...cell.next_m];
   if (!figures.every((m) => Number.isFinite(m) && m > 0)) return false;
   if (cell.lo80_m > cell.stock_m || cell.stock_m > cell.hi80_m) return false;
