@@ -12,7 +12,7 @@ import {
   headRefusal,
   LOGBOOK_BYTES,
   objectReading,
-  parseJson,
+  parseDocument,
   sizeRefusal,
   structureRefusals,
   utf8Bytes,
@@ -144,7 +144,7 @@ export function readCarrybookValue(value: unknown, prefix: readonly PropertyKey[
 export function readCarrybookFile(text: string): Reading<CarrybookFile> {
   const tooBig = sizeRefusal(utf8Bytes(text), LOGBOOK_BYTES, WHOLE_FILE);
   if (tooBig) return refused([tooBig]);
-  const parsed = parseJson(text);
+  const parsed = parseDocument(text);
   return parsed.kind === 'refused' ? parsed : readCarrybookValue(parsed.value);
 }
 

@@ -31,7 +31,7 @@ export function sizeRefusal(bytes: number, most: number, path: string): Refusal 
 }
 
 /** Parses JSON; a text that is none is refused with the line and column. A byte order mark is passed over. */
-export function parseJson(text: string): Reading<unknown> {
+export function parseDocument(text: string): Reading<unknown> {
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
   try {
     return { kind: 'read', value: JSON.parse(body) };

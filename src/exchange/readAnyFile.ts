@@ -1,5 +1,5 @@
 import { type CarrybookFile, readCarrybookValue } from './carrybookFile.ts';
-import { LOGBOOK_BYTES, objectReading, parseJson, sizeRefusal, utf8Bytes } from './documentText.ts';
+import { LOGBOOK_BYTES, objectReading, parseDocument, sizeRefusal, utf8Bytes } from './documentText.ts';
 import { foundWords, type Reading, refused, WHOLE_FILE } from './refusal.ts';
 import { type ReviewFile, readReviewValue } from './reviewFile.ts';
 import { readTeamValue, TEAM_BYTES, type TeamFile } from './teamFile.ts';
@@ -19,7 +19,7 @@ export function readAnyFile(text: string): Reading<AnyFile> {
   const bytes = utf8Bytes(text);
   const farTooBig = sizeRefusal(bytes, TEAM_BYTES, WHOLE_FILE);
   if (farTooBig) return refused([farTooBig]);
-  const parsed = parseJson(text);
+  const parsed = parseDocument(text);
   if (parsed.kind === 'refused') return parsed;
   const head = objectReading(parsed.value);
   if (head.kind === 'refused') return head;

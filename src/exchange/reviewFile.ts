@@ -6,7 +6,7 @@ import {
   headRefusal,
   LOGBOOK_BYTES,
   objectReading,
-  parseJson,
+  parseDocument,
   sizeRefusal,
   structureRefusals,
   utf8Bytes,
@@ -61,7 +61,7 @@ export function readReviewValue(value: unknown): Reading<ReviewFile> {
 export function readReviewFile(text: string): Reading<ReviewFile> {
   const tooBig = sizeRefusal(utf8Bytes(text), LOGBOOK_BYTES, WHOLE_FILE);
   if (tooBig) return refused([tooBig]);
-  const parsed = parseJson(text);
+  const parsed = parseDocument(text);
   return parsed.kind === 'refused' ? parsed : readReviewValue(parsed.value);
 }
 

@@ -1,6 +1,6 @@
 import { byText } from './canonicalJson.ts';
 import { type CarrybookFile, readCarrybookValue, writeCarrybookFile } from './carrybookFile.ts';
-import { headRefusal, LOGBOOK_BYTES, objectReading, parseJson, sizeRefusal, utf8Bytes } from './documentText.ts';
+import { headRefusal, LOGBOOK_BYTES, objectReading, parseDocument, sizeRefusal, utf8Bytes } from './documentText.ts';
 import { foundWords, pathText, quoted, type Reading, type Refusal, refused, WHOLE_FILE } from './refusal.ts';
 
 /** Largest team file, in bytes of UTF-8. */
@@ -63,7 +63,7 @@ export function readTeamFile(text: string): Reading<TeamFile> {
   const bytes = utf8Bytes(text);
   const tooBig = sizeRefusal(bytes, TEAM_BYTES, WHOLE_FILE);
   if (tooBig) return refused([tooBig]);
-  const parsed = parseJson(text);
+  const parsed = parseDocument(text);
   return parsed.kind === 'refused' ? parsed : readTeamValue(parsed.value, bytes);
 }
 
