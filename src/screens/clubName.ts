@@ -1,0 +1,13 @@
+import type { Club, SpecPeriod } from '../golf/club.ts';
+import type { Swing } from '../golf/swing.ts';
+import { words } from './words.ts';
+
+/** The club as the golfer says it; without a name of its own, its kind and loft: `Wedge 52°`. */
+export function clubName(club: Club, spec: SpecPeriod): string {
+  return club.name || `${words.kinds[club.kind]} ${words.loft(spec.loft_deg)}`;
+}
+
+/** The swing length in words: `full`, or the clock position as it stands. */
+export function swingName(swing: Swing): string {
+  return swing === 'full' ? words.swings.full : swing;
+}

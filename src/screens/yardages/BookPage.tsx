@@ -1,0 +1,57 @@
+import type { Book } from '../../book/book.ts';
+import type { Logbook } from '../../golf/logbook.ts';
+import { dayWithYear } from '../day.ts';
+import { DisplayChoices } from '../more/DisplayChoices.tsx';
+import { Cautions } from '../parts/Cautions.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import press from '../parts/Press.module.css';
+import { addressOf } from '../route.ts';
+import { unit } from '../unit.ts';
+import { words } from '../words.ts';
+import { Asides } from './Asides.tsx';
+import css from './BookPage.module.css';
+import { ClubCard } from './ClubCard.tsx';
+import type { BookLayout } from './layOutBook.ts';
+import { WedgeMatrix } from './WedgeMatrix.tsx';
+
+interface Props {
+  readonly logbook: Logbook;
+  readonly book: Book;
+  readonly layout: BookLayout;
+}
+
+/** The whole book on one sheet: wedges first, where the hand is, then the card; side by side where there is room. */
+export function BookPage({ logbook, book, layout }: Props) {
+  const { long, short } = words.units[unit.value];
+  const shots = book.cells.reduce((sum, cell) => sum + cell.shots, 0);
+  return (
+    <>
+      <PageHead
+        title={words.yardages.title}
+        sub={`${words.yardages.whose(logbook.player.name)}. ${words.yardages.sub(long, shots, dayWithYear(book.asOf))}`}
+      />
+      {layout.card.length === 0 && <p class={css.note}>{words.yardages.noClubs}</p>}
+      <div class={css.columns}>
+        <div>
+          {layout.wedges.length > 0 && <WedgeMatrix layout={layout} asOf={book.asOf} />}
+          <p class={css.note}>
+            {words.yardages.howTo(short)} {words.yardages.borrowedKey} {words.yardages.tap}
+          </p>
+        </div>
+        <div>
+          {layout.card.length > 0 && <ClubCard layout={layout} asOf={book.asOf} />}
+          <Asides layout={layout} asOf={book.asOf} />
+        </div>
+      </div>
+      <footer class={css.foot}>
+        <DisplayChoices />
+        <Cautions />
+        <p>
+          <a class={press.press} href={addressOf('open')}>
+            {words.open.another}
+          </a>
+        </p>
+      </footer>
+    </>
+  );
+}

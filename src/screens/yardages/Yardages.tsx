@@ -1,0 +1,87 @@
+import { useComputed } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { specOn } from '../../golf/club.ts';
+import { openBook, reckonBook } from '../openBook.ts';
+import { openLogbook } from '../openLogbook.ts';
+import { PageHead } from '../parts/PageHead.tsx';
+import press from '../parts/Press.module.css';
+import { addressOf, type Route } from '../route.ts';
+import { words } from '../words.ts';
+import { BookPage } from './BookPage.tsx';
+import { layOutBook } from './layOutBook.ts';
+import { backToCard, NumberPage } from './NumberPage.tsx';
+import css from './Yardages.module.css';
+
+/** The number last looked into, so that coming back the focus stands on it again. */
+let lastLookedInto = '';
+
+/** The place where numbers are looked up: the card, and behind each number its own page. */
+export function Yardages({ path }: { readonly path: Route }) {
+  const layout = useComputed(() => {
+    const open = openLogbook.value;
+    return open && openBook.value.kind === 'ready' ? layOutBook(open.logbook, openBook.value.book) : null;
+  });
+  const address = addressOf('yardages', ...path);
+  const isCard = path.length === 0;
+  const isReady = layout.value !== null;
+  useEffect(() => {
+    if (!isCard) lastLookedInto = address;
+    else if (isReady) {
+      const number = [...document.querySelectorAll('a')].find((link) => link.getAttribute('href') === lastLookedInto);
+      number?.focus({ preventScroll: true });
+      lastLookedInto = '';
+    }
+  }, [address, isCard, isReady]);
+
+  const open = openLogbook.value;
+  const state = openBook.value;
+  if (!open || state.kind === 'none') return null;
+  if (state.kind !== 'ready' || !layout.value) {
+    return (
+      <>
+        <PageHead title={words.yardages.title} />
+        <p class={css.state} role="status">
+          {state.kind === 'failed' ? words.yardages.failed(state.why) : words.yardages.reckoning}
+        </p>
+        {state.kind === 'failed' && (
+          <button type="button" class={press.press} onClick={() => reckonBook(open)}>
+            {words.yardages.again}
+          </button>
+        )}
+      </>
+    );
+  }
+  if (isCard) return <BookPage logbook={open.logbook} book={state.book} layout={layout.value} />;
+
+  const [clubId, swing, specId] = path;
+  const club = open.logbook.clubs.find((club) => club.id === clubId);
+  const spec = club && (club.specPeriods.find((spec) => spec.id === specId) ?? specOn(club, state.book.asOf));
+  const cell = state.book.cells.find(
+    (cell) => cell.clubId === clubId && cell.swing === swing && cell.specId === spec?.id,
+  );
+  if (!club || !spec || !cell) {
+    return (
+      <>
+        <PageHead title={words.yardages.title} onBack={backToCard} />
+        <p class={css.state}>{words.number.gone}</p>
+        <a class={press.press} href={addressOf('yardages')}>
+          {words.number.toCard}
+        </a>
+      </>
+    );
+  }
+  const shown = [...layout.value.card, ...layout.value.wedges]
+    .flatMap(({ slots }) => slots)
+    .flatMap((slot) => (slot.kind === 'number' ? [slot.cell] : []));
+  return (
+    <NumberPage
+      key={address}
+      logbook={open.logbook}
+      book={state.book}
+      club={club}
+      spec={spec}
+      cell={cell}
+      shown={[...new Set(shown)]}
+    />
+  );
+}

@@ -1,0 +1,15 @@
+import type { Book } from '../book/book.ts';
+import { composeBook } from '../book/composeBook.ts';
+import { type AnyFile, readAnyFile } from '../exchange/readAnyFile.ts';
+import type { Reading } from '../exchange/refusal.ts';
+import type { Logbook } from '../golf/logbook.ts';
+
+/** Everything that is reckoned off the thread that draws. Pure functions of plain data; this object's type is the contract. */
+export const computations = {
+  /** The book of a logbook as of an instant. */
+  composeBook: (logbook: Logbook, asOf: string): Book => composeBook(logbook, asOf),
+  /** The records of a file, or the reasons why it is refused. */
+  readFile: (text: string): Reading<AnyFile> => readAnyFile(text),
+};
+
+export type Computations = typeof computations;
