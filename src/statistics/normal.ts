@@ -50,7 +50,7 @@ export function logNormalDistribution(z: number): number {
 }
 
 /**
- * Quantile of the standard normal distribution: the z with Φ(z) = p. Relative error about 1e-16.
+ * Quantile of the standard normal distribution: the z with Φ(z) = p. Relative error below 1e-15.
  *
  * @param p a probability strictly between 0 and 1.
  * @throws RangeError when p is not strictly between 0 and 1.

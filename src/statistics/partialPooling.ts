@@ -40,7 +40,8 @@ export function partialPooling(groups: readonly ArrayLike<number>[]): PartialPoo
     meanError: Math.sqrt(sigma2 / at.weight),
     betweenDeviation: Math.sqrt(ratio * sigma2),
     withinDeviation: Math.sqrt(sigma2),
-    effects: Float64Array.from(counts, (n, i) => ((ratio * n) / (1 + n * ratio)) * (means[i] - at.mean)),
+    // The leading 0 makes −0 into 0.
+    effects: Float64Array.from(counts, (n, i) => 0 + ((ratio * n) / (1 + n * ratio)) * (means[i] - at.mean)),
   };
 }
 
@@ -65,7 +66,8 @@ function summarise(groups: readonly ArrayLike<number>[]) {
     for (let j = 0; j < group.length; j++) within += (group[j] - means[i]) ** 2;
   }
   if (filled < 2) throw new RangeError(`${filled} groups with values: partial pooling needs at least two`);
-  if (!(within > 0)) throw new RangeError('no group varies within itself: the spread within groups cannot be estimated');
+  if (!(within > 0))
+    throw new RangeError('no group varies within itself: the spread within groups cannot be estimated');
   return { counts, means, within, total };
 }
 

@@ -18,17 +18,74 @@ function alternating(first: number, odd: number, even: number): number[] {
 
 describe('mean and standard deviation', () => {
   const read = 'NIST Statistical Reference Datasets, univariate summary statistics, certified values (read)';
-  const made = 'NIST Statistical Reference Datasets after Simon & Lesage 1989, exact by construction (NumAcc4 read, 1–3 from memory)';
+  const made =
+    'NIST Statistical Reference Datasets after Simon & Lesage 1989, exact by construction (NumAcc4 read, 1–3 from memory)';
   const rows = [
-    { name: 'Michelso', inputs: michelso, count: 100, expected: { mean: 299.8524, sd: 0.0790105478190518 }, digits: 9, source: read },
-    { name: 'Mavro', inputs: mavro, count: 50, expected: { mean: 2.001856, sd: 0.000429123454003053 }, digits: 9, source: read },
-    { name: 'Lew', inputs: lew, count: 200, expected: { mean: -177.435, sd: 277.332168044316 }, digits: 9, source: read },
-    { name: 'Lottery', inputs: lottery, count: 218, expected: { mean: 518.95871559633, sd: 291.699727470969 }, digits: 9, source: read },
-    { name: 'NumAcc1', inputs: [10000001, 10000003, 10000002], count: 3, expected: { mean: 10000002, sd: 1 }, digits: 9, source: made },
-    { name: 'NumAcc2', inputs: alternating(1.2, 1.1, 1.3), count: 1001, expected: { mean: 1.2, sd: 0.1 }, digits: 9, source: made },
-    { name: 'NumAcc3', inputs: alternating(1000000.2, 1000000.1, 1000000.3), count: 1001, expected: { mean: 1000000.2, sd: 0.1 }, digits: 9, source: made },
+    {
+      name: 'Michelso',
+      inputs: michelso,
+      count: 100,
+      expected: { mean: 299.8524, sd: 0.0790105478190518 },
+      digits: 9,
+      source: read,
+    },
+    {
+      name: 'Mavro',
+      inputs: mavro,
+      count: 50,
+      expected: { mean: 2.001856, sd: 0.000429123454003053 },
+      digits: 9,
+      source: read,
+    },
+    {
+      name: 'Lew',
+      inputs: lew,
+      count: 200,
+      expected: { mean: -177.435, sd: 277.332168044316 },
+      digits: 9,
+      source: read,
+    },
+    {
+      name: 'Lottery',
+      inputs: lottery,
+      count: 218,
+      expected: { mean: 518.95871559633, sd: 291.699727470969 },
+      digits: 9,
+      source: read,
+    },
+    {
+      name: 'NumAcc1',
+      inputs: [10000001, 10000003, 10000002],
+      count: 3,
+      expected: { mean: 10000002, sd: 1 },
+      digits: 9,
+      source: made,
+    },
+    {
+      name: 'NumAcc2',
+      inputs: alternating(1.2, 1.1, 1.3),
+      count: 1001,
+      expected: { mean: 1.2, sd: 0.1 },
+      digits: 9,
+      source: made,
+    },
+    {
+      name: 'NumAcc3',
+      inputs: alternating(1000000.2, 1000000.1, 1000000.3),
+      count: 1001,
+      expected: { mean: 1000000.2, sd: 0.1 },
+      digits: 9,
+      source: made,
+    },
     // The doubles nearest to these figures are off by up to 1e-9, so eight digits of the deviation is all there is.
-    { name: 'NumAcc4', inputs: alternating(10000000.2, 10000000.1, 10000000.3), count: 1001, expected: { mean: 10000000.2, sd: 0.1 }, digits: 8, source: made },
+    {
+      name: 'NumAcc4',
+      inputs: alternating(10000000.2, 10000000.1, 10000000.3),
+      count: 1001,
+      expected: { mean: 10000000.2, sd: 0.1 },
+      digits: 8,
+      source: made,
+    },
   ];
   test.each(rows)('$name: $source', ({ inputs, count, expected, digits }) => {
     expect(inputs.length).toBe(count);
@@ -48,7 +105,9 @@ describe('order of the NIST fixtures, by the certified lag-1 autocorrelation', (
     const centre = mean(inputs);
     const gaps = inputs.map((x) => x - centre);
     const lagged = gaps.slice(1).reduce((sum, gap, i) => sum + gap * gaps[i], 0);
-    expect(logRelativeError(lagged / gaps.reduce((sum, gap) => sum + gap * gap, 0), expected)).toBeGreaterThanOrEqual(9);
+    expect(logRelativeError(lagged / gaps.reduce((sum, gap) => sum + gap * gap, 0), expected)).toBeGreaterThanOrEqual(
+      9,
+    );
   });
 });
 
@@ -98,7 +157,12 @@ describe('normal distribution', () => {
     { inputs: -10, expected: 7.619853024160526066e-24, tolerance: 1e-13, source: digits60 },
     { inputs: -20, expected: 2.7536241186062336951e-89, tolerance: 1e-12, source: digits60 },
     { inputs: -37, expected: 5.7255712225245768227e-300, tolerance: 1e-12, source: digits60 },
-    { inputs: 2, expected: 0.977249868051821, tolerance: 3e-14, source: 'Abramowitz & Stegun 1964, Table 26.1 (from memory)' },
+    {
+      inputs: 2,
+      expected: 0.977249868051821,
+      tolerance: 3e-14,
+      source: 'Abramowitz & Stegun 1964, Table 26.1 (from memory)',
+    },
   ];
   test.each(rows)('Φ($inputs), relative: $source', ({ inputs, expected, tolerance }) => {
     expect(Math.abs(normalDistribution(inputs) / expected - 1)).toBeLessThanOrEqual(tolerance);
@@ -106,10 +170,30 @@ describe('normal distribution', () => {
   });
 
   const quantiles = [
-    { inputs: 0.9, expected: 1.2815515655446, tolerance: 1e-13, source: 'tables of the normal distribution, 14 digits' },
-    { inputs: 0.25, expected: -0.6744897501960817, tolerance: 2e-15, source: 'Wichura 1988, check values (from memory)' },
-    { inputs: 0.001, expected: -3.090232306167814, tolerance: 2e-15, source: 'Wichura 1988, check values (from memory)' },
-    { inputs: 1e-20, expected: -9.262340089798408, tolerance: 5e-15, source: 'Wichura 1988, check values (from memory)' },
+    {
+      inputs: 0.9,
+      expected: 1.2815515655446,
+      tolerance: 1e-13,
+      source: 'tables of the normal distribution, 14 digits',
+    },
+    {
+      inputs: 0.25,
+      expected: -0.6744897501960817,
+      tolerance: 2e-15,
+      source: 'Wichura 1988, check values (from memory)',
+    },
+    {
+      inputs: 0.001,
+      expected: -3.090232306167814,
+      tolerance: 2e-15,
+      source: 'Wichura 1988, check values (from memory)',
+    },
+    {
+      inputs: 1e-20,
+      expected: -9.262340089798408,
+      tolerance: 5e-15,
+      source: 'Wichura 1988, check values (from memory)',
+    },
   ];
   test.each(quantiles)('quantile $inputs: $source', ({ inputs, expected, tolerance }) => {
     expect(Math.abs(normalQuantile(inputs) - expected)).toBeLessThanOrEqual(tolerance);
@@ -126,7 +210,14 @@ describe('partial pooling', () => {
     {
       name: 'Rail',
       source: 'Pinheiro & Bates 2000, ch. 1; R nlme lme(travel ~ 1, random = ~ 1 | Rail)',
-      inputs: [[55, 53, 54], [26, 37, 32], [78, 91, 85], [92, 100, 96], [49, 51, 50], [80, 85, 83]],
+      inputs: [
+        [55, 53, 54],
+        [26, 37, 32],
+        [78, 91, 85],
+        [92, 100, 96],
+        [49, 51, 50],
+        [80, 85, 83],
+      ],
       expected: { mean: 66.5, between: 24.805465313, within: 4.020779363 },
       effects: [-12.39147557, -34.53091193, 18.0089445, 29.24388235, -16.35674776, 16.02630841],
       tolerance: 1e-7,

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import jstat from 'jstat';
 import { expect, test } from 'vitest';
-import { logNormalDistribution, normalDensity, normalDistribution, normalQuantile } from '../../src/statistics/normal.ts';
+import {
+  logNormalDistribution,
+  normalDensity,
+  normalDistribution,
+  normalQuantile,
+} from '../../src/statistics/normal.ts';
 
 const { normal } = jstat.jStat;
 
@@ -39,11 +44,15 @@ test('the distribution agrees with its series in the middle', () => {
 
 test('density, distribution and quantile agree with an independent implementation', () => {
   fc.assert(
-    fc.property(fc.double({ min: -5, max: 5, noNaN: true }), fc.double({ min: 0.001, max: 0.999, noNaN: true }), (z, p) => {
-      expect(Math.abs(normalDensity(z) - normal.pdf(z, 0, 1))).toBeLessThanOrEqual(1e-15);
-      expect(Math.abs(normalDistribution(z) - normal.cdf(z, 0, 1))).toBeLessThanOrEqual(1e-14);
-      expect(Math.abs(normalQuantile(p) - normal.inv(p, 0, 1))).toBeLessThanOrEqual(1e-9);
-    }),
+    fc.property(
+      fc.double({ min: -5, max: 5, noNaN: true }),
+      fc.double({ min: 0.001, max: 0.999, noNaN: true }),
+      (z, p) => {
+        expect(Math.abs(normalDensity(z) - normal.pdf(z, 0, 1))).toBeLessThanOrEqual(1e-15);
+        expect(Math.abs(normalDistribution(z) - normal.cdf(z, 0, 1))).toBeLessThanOrEqual(1e-14);
+        expect(Math.abs(normalQuantile(p) - normal.inv(p, 0, 1))).toBeLessThanOrEqual(1e-9);
+      },
+    ),
   );
 });
 
