@@ -35,7 +35,8 @@ export function hashOf(paths) {
 export async function bundle(entry) {
   const source = join(root, entry);
   if (!existsSync(source)) throw new Error(`There is no ${entry}`);
-  const key = hashOf(['src', 'demo', 'tests', 'package-lock.json', '.scripts/bundle.mjs'].concat(entry));
+  const sources = entry.startsWith('src/') ? ['src'] : ['src', 'demo', 'tests'];
+  const key = hashOf([...sources, 'package-lock.json', '.scripts/bundle.mjs']);
   const name = `${basename(entry).replace(/\.tsx?$/, '')}-${key}.mjs`;
   const out = join(cache, name);
   if (existsSync(out)) return out;

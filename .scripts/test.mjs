@@ -117,7 +117,7 @@ const compilerProjects = JSON.parse(readFileSync(join(root, 'tsconfig.json'), 'u
 );
 await step('format and lint', [bin('@biomejs/biome/bin/biome'), 'check', '--max-diagnostics=50', '.']);
 await step('second lint', [bin('oxlint/bin/oxlint'), '--deny-warnings']);
-await step('unused files and exports', [bin('knip/bin/knip.js'), '--no-progress']);
+await step('unused files and exports', [bin('knip/bin/knip.js'), '--no-progress', '--no-config-hints']);
 for (const project of compilerProjects) {
   await step(`compile ${project}`, [bin('typescript/bin/tsc'), '--project', project, '--pretty', 'false']);
 }

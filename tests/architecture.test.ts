@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { LAST_PURE_RANK, LOADS_THE_DEMO, RANKS } from './architecture/house.ts';
 import { RULES, type Sources } from './architecture/rules.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -239,7 +240,7 @@ const planted: Readonly<
     ],
     stands: [
       {
-        'src/screens/more/openDemo.ts': "await fetch('./demo/a.json');",
+        [LOADS_THE_DEMO]: "await fetch('./demo/a.json');",
         'src/logbook/a.ts': 'await table.fetch(1); prefetch();',
       },
     ],
@@ -316,6 +317,26 @@ describe('the compiler keeps the rules it is set for', () => {
     const { include } = JSON.parse(readFileSync(join(root, 'src', 'tsconfig.pure.json'), 'utf8')) as {
       include: string[];
     };
-    expect(include.toSorted()).toEqual(['book', 'exchange', 'flight', 'golf', 'statistics', 'units', 'yardages']);
+    const pureFolders = Object.keys(RANKS).filter((folder) => RANKS[folder] <= LAST_PURE_RANK);
+    expect(include.toSorted()).toEqual(pureFolders.toSorted());
+  });
+
+  test('every file of ours is compiled by a project, and no project compiles nothing', () => {
+    const { references } = JSON.parse(readFileSync(join(root, 'tsconfig.json'), 'utf8')) as {
+      references: { path: string }[];
+    };
+    const compiled = references.map(({ path }) => {
+      const listed = spawnSync(process.execPath, [tsc, '--project', join(root, path), '--listFilesOnly'], {
+        encoding: 'utf8',
+      });
+      return listed.stdout
+        .split('\n')
+        .map((file) => relative(root, file.trim()).split(sep).join('/'))
+        .filter((file) => /^(?:src|tests|demo)\//.test(file));
+    });
+    expect(references.filter((_, n) => compiled[n].length === 0)).toEqual([]);
+    const all = new Set(compiled.flat());
+    const ours = [...house.keys(), ...read('demo').map(([path]) => path)].filter((path) => /\.tsx?$/.test(path));
+    expect(ours.filter((path) => !all.has(path))).toEqual([]);
   });
 });

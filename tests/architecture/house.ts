@@ -20,7 +20,6 @@ export const LAST_PURE_RANK = 3;
 export const ROOTS: Readonly<Record<string, readonly string[]>> = {
   'report.ts': ['units', 'statistics', 'golf', 'flight', 'yardages', 'book', 'exchange'],
   'main.tsx': Object.keys(RANKS),
-  'serviceWorker.ts': [],
 };
 
 /** The packages a folder or root may import; `node:` stands for every module of Node itself. */
@@ -38,7 +37,6 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   screens: ['preact', 'preact/hooks', '@preact/signals', 'uplot', 'uplot/dist/uPlot.min.css'],
   'report.ts': ['node:'],
   'main.tsx': ['preact', '@preact/signals', 'workbox-window'],
-  'serviceWorker.ts': ['workbox-core', 'workbox-precaching', 'workbox-routing'],
 };
 
 /** Files of units/ that speak a golfer's units; SI inside, so only the edges import them. */
@@ -46,3 +44,6 @@ export const SPOKEN_UNITS = ['yards.ts', 'fahrenheit.ts', 'milesPerHour.ts'];
 export const MAY_SPEAK = ['units', 'screens', 'report.ts'];
 
 export const BANNED_NAMES = ['util', 'utils', 'helper', 'helpers', 'common', 'service', 'services', 'types', 'index'];
+
+/** The one file that asks the network for anything: the demo season, from the app's own address. */
+export const LOADS_THE_DEMO = 'src/screens/more/opening.ts';

@@ -1,6 +1,15 @@
 // Long because it is the list of house rules, one short function each, best read in one place.
 import { posix } from 'node:path';
-import { BANNED_NAMES, LAST_PURE_RANK, MAY_SPEAK, PACKAGES, RANKS, ROOTS, SPOKEN_UNITS } from './house.ts';
+import {
+  BANNED_NAMES,
+  LAST_PURE_RANK,
+  LOADS_THE_DEMO,
+  MAY_SPEAK,
+  PACKAGES,
+  RANKS,
+  ROOTS,
+  SPOKEN_UNITS,
+} from './house.ts';
 import { exportsOf, importsOf, lineAt, type SourceText, sourceText } from './sourceText.ts';
 
 /** Paths relative to the project's root (`src/golf/club.ts`) and what stands in them. */
@@ -195,7 +204,7 @@ export const noEmptyCatch: Rule = (sources) =>
 
 export const nothingLeavesThePhone: Rule = (sources) =>
   found(
-    src(sources).filter(({ path }) => !/^src\/screens\/.*demo[^/]*$/i.test(path)),
+    src(sources).filter(({ path }) => path !== LOADS_THE_DEMO),
     'bare',
     /(?<![.\w])fetch\s*\(|\b(?:window|self|globalThis)\.fetch\b|\b(?:XMLHttpRequest|WebSocket|EventSource|RTCPeerConnection|sendBeacon|importScripts)\b/g,
     'only the demo season is loaded, and by the screens',

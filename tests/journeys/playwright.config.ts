@@ -13,7 +13,7 @@ const port = 4179;
 
 export default defineConfig({
   testDir: '.',
-  testMatch: '**/*.journey.ts',
+  testMatch: '**/*.{journey,spec,test}.ts',
   outputDir: `${root}test-results/journeys`,
   forbidOnly: true,
   retries: 0,
