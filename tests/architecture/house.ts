@@ -31,7 +31,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   yardages: [],
   book: [],
   exchange: ['zod/mini'],
-  logbook: ['dexie', '@preact/signals'],
+  logbook: ['dexie', '@preact/signals', 'zod/mini'],
   worker: [],
   actions: ['@preact/signals'],
   screens: ['preact', 'preact/hooks', '@preact/signals', 'uplot', 'uplot/dist/uPlot.min.css'],
@@ -46,4 +46,4 @@ export const MAY_SPEAK = ['units', 'screens', 'report.ts'];
 export const BANNED_NAMES = ['util', 'utils', 'helper', 'helpers', 'common', 'service', 'services', 'types', 'index'];
 
 /** The one file that asks the network for anything: the demo season, from the app's own address. */
-export const LOADS_THE_DEMO = 'src/screens/more/opening.ts';
+export const LOADS_THE_DEMO = 'src/screens/more/demoSeason.ts';
