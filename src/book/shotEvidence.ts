@@ -1,0 +1,122 @@
+import { daysBetween } from '../golf/instant.ts';
+import type { Shot } from '../golf/shot.ts';
+import { BOUND_ERROR, carryError } from '../yardages/carryError.ts';
+import type { ShotEvidence, StrikeWord } from '../yardages/evidence.ts';
+import { PRIOR } from '../yardages/priorTable.ts';
+import { driftShares, SHARED_EFFECTS, sharedIndex } from '../yardages/sharedEffects.ts';
+import type { CountedShot } from './countedShots.ts';
+
+/** What is known before about a ball from some lie: what it loses, its scatter, and which shared effect it loads on. */
+interface LieEffect {
+  readonly offset: number;
+  readonly scatter: number;
+  readonly shared: readonly (readonly [index: number, loading: number])[];
+}
+
+/** A carry in metres with its standard error, both as found. */
+export interface FoundCarry {
+  readonly least_m: number;
+  readonly most_m: number;
+  readonly error_m: number;
+  /** Loading on the golfer's own run of the ball, where the carry was reckoned from a total. */
+  readonly rollLoading: number;
+}
+
+/** What a shot's measures say of its carry. */
+export function foundCarry(shot: Shot, carryOfTotal: (total_m: number) => FoundCarry): FoundCarry {
+  if (shot.carry) return { least_m: shot.carry.m, most_m: shot.carry.m, error_m: carryError(shot), rollLoading: 0 };
+  if (shot.total && shot.carryAtLeast_m === null && shot.carryAtMost_m === null) return carryOfTotal(shot.total.m);
+  return {
+    least_m: shot.carryAtLeast_m ?? 0,
+    most_m: shot.carryAtMost_m ?? Number.POSITIVE_INFINITY,
+    error_m: BOUND_ERROR,
+    rollLoading: 0,
+  };
+}
+
+/**
+ * Turns a counted shot into evidence: takes out what its lie is known to cost, adds up the variance
+ * of its measure and its lie, and says which shared effects it loads on (rough, sand, practice
+ * ground, drift since then).
+ *
+ * @param cell index of its cell. @param day index of its round. @param asOf instant of the book.
+ */
+export function shotEvidence(
+  counted: CountedShot,
+  found: FoundCarry,
+  cell: number,
+  day: number,
+  asOf: string,
+): ShotEvidence {
+  const { shot, round } = counted;
+  const lie = lieEffect(counted);
+  const practice = practiceEffect(round.play, round.ball);
+  const special = tagEffect(shot);
+  const offset = lie.offset + practice.offset + special.offset;
+  const centre = Number.isFinite(found.most_m) ? Math.max(found.most_m, found.least_m) : found.least_m;
+  const variance = (found.error_m / centre) ** 2 + PRIOR.course ** 2 + lie.scatter ** 2 + special.variance;
+  const age_days = Math.max(0, daysBetween(counted.when, asOf));
+  const drift = driftShares(age_days).flatMap((share, step): [number, number][] =>
+    share > 0 ? [[SHARED_EFFECTS.length + step, share]] : [],
+  );
+  const roll: [number, number][] = found.rollLoading === 0 ? [] : [[sharedIndex('roll'), found.rollLoading]];
+  return {
+    cell,
+    day,
+    logLeast: found.least_m > 0 ? Math.log(found.least_m) - offset : Number.NEGATIVE_INFINITY,
+    logMost: Number.isFinite(found.most_m) ? Math.log(found.most_m) - offset : Number.POSITIVE_INFINITY,
+    variance,
+    word: wordOf(shot),
+    shared: [...lie.shared, ...practice.shared, ...roll, ...drift],
+  };
+}
+
+function wordOf(shot: Shot): StrikeWord {
+  if (shot.strike === null) return 'none';
+  return shot.strike === 'solid' ? 'solid' : 'mishit';
+}
+
+function lieEffect({ shot, club }: CountedShot): LieEffect {
+  const { lieOffset, lieScatter } = PRIOR;
+  const none: LieEffect['shared'] = [];
+  switch (shot.lie) {
+    case 'light rough':
+      return { offset: lieOffset.light, scatter: lieScatter.light, shared: [[sharedIndex('rough'), 1]] };
+    case 'heavy rough':
+      return { offset: lieOffset.heavy, scatter: lieScatter.heavy, shared: [[sharedIndex('rough'), 2]] };
+    case 'fairway bunker':
+    case 'greenside bunker':
+      return { offset: lieOffset.sand, scatter: lieScatter.sand, shared: [[sharedIndex('sand'), 1]] };
+    case 'bare':
+      return { offset: lieOffset.bare, scatter: lieScatter.bare, shared: none };
+    case 'other':
+      return { offset: 0, scatter: lieScatter.other, shared: none };
+    case null:
+      return { offset: 0, scatter: club.kind === 'driver' ? 0 : lieScatter.unknown, shared: none };
+    case 'fairway':
+      if (club.kind !== 'driver') return { offset: 0, scatter: 0, shared: none };
+      return { offset: lieOffset.driverOffTurf, scatter: lieScatter.driverOffTurf, shared: none };
+    case 'tee':
+      return { offset: 0, scatter: 0, shared: none };
+  }
+}
+
+function practiceEffect(play: string, ball: string): { offset: number; shared: LieEffect['shared'] } {
+  if (play !== 'practice ground') return { offset: 0, shared: [] };
+  if (ball === 'range') return { offset: PRIOR.rangeBallOffset, shared: [[sharedIndex('range ball'), 1]] };
+  return { offset: PRIOR.practiceOwnOffset, shared: [[sharedIndex('practice own'), 1]] };
+}
+
+function tagEffect(shot: Shot): { offset: number; variance: number } {
+  let offset = 0;
+  let variance = 0;
+  for (const tag of shot.tags) {
+    if (tag === 'flier') {
+      offset += PRIOR.flierOffset;
+      variance += PRIOR.flierScatter ** 2;
+    } else {
+      variance += (tag === 'wet' ? PRIOR.wetScatter : PRIOR.stanceScatter) ** 2;
+    }
+  }
+  return { offset, variance };
+}

@@ -1,0 +1,59 @@
+import { carryPrior, TABLE_SCALES } from './carryPrior.ts';
+import type { Cell } from './cell.ts';
+import { type Claim, cellTraits, packEvidence, type ShotEvidence } from './evidence.ts';
+import { observedInformation } from './observedInformation.ts';
+import { averageOverScales } from './scaleAverage.ts';
+import { fitStrikes } from './strikeFit.ts';
+
+/** What the shots of one golfer say about every cell, all together. */
+export interface CarryModel {
+  readonly cells: readonly Cell[];
+  /** Posterior mean of θ = ln(stock carry in m) of each cell, before ordering. */
+  readonly mean: Float64Array;
+  /** Joint posterior covariance of θ, row-major. */
+  readonly covariance: Float64Array;
+  /** Share of each cell's certainty that is its own shots, 0 to 1. */
+  readonly own: Float64Array;
+  /** π at the anchor loft, and σ² of a solid full swing. */
+  readonly mishits: number;
+  readonly scatter2: number;
+  /** Probability that each shot was struck solid, in the order of the shots given. */
+  readonly solid: Float64Array;
+}
+
+/**
+ * Fits one golfer's carries: all cells and all that his shots share as one joint normal
+ * distribution, each shot read through the mixture of strikes.
+ *
+ * Steps: the most probable fit ({@link fitStrikes}), the information observed there
+ * ({@link observedInformation}), the average over prior widths ({@link averageOverScales}). Shots are
+ * expected standardised (reference lie's offset taken out, standard air, no wind). With no shots at
+ * all the answer is the prior.
+ *
+ * @throws RangeError when a shot names a cell that is not there or bounds nothing.
+ */
+export function fitCarryModel(
+  cells: readonly Cell[],
+  shots: readonly ShotEvidence[],
+  claims: readonly Claim[] = [],
+): CarryModel {
+  const evidence = packEvidence(shots);
+  for (const cell of evidence.cell) {
+    if (cell < 0 || cell >= cells.length) throw new RangeError(`no cell ${cell} among ${cells.length}`);
+  }
+  const traits = cellTraits(cells);
+  const fit = fitStrikes(evidence, traits, claims, carryPrior(cells, TABLE_SCALES), TABLE_SCALES);
+  const observed = observedInformation(evidence, traits, claims, fit);
+  const { mean, covariance } = averageOverScales(cells, observed.sheet, fit);
+  const n = cells.length;
+  const own = observed.ownInformation.map((information, i) => ownShare(information, covariance[i * n + i]));
+  return { cells, mean, covariance, own, mishits: fit.mishits, scatter2: fit.scatter2, solid: observed.solid };
+}
+
+/**
+ * Share of a cell's certainty that its own shots give: 1 − C / C₋, where C₋ is the variance without
+ * them. Own information w on a cell of variance C leaves 1/C₋ = 1/C − w, so that the share is w C.
+ */
+function ownShare(information: number, variance: number): number {
+  return Math.max(0, Math.min(1, information * variance));
+}

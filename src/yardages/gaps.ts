@@ -1,0 +1,64 @@
+import { normalDistribution } from '../statistics/normal.ts';
+
+/*
+ * Thresholds in metres. Common practice, no source: full clubs stand about 10 to 15 yd apart, and
+ * two clubs within 5 yd do the same work.
+ */
+const SAME_DISTANCE = 4.572; // 5 yd
+const WIDE_LEAST = 13.716; // 15 yd
+const WIDE_SHARE = 0.12;
+/** Model error of the ratio of two carries beside the joint posterior, as a share of each carry. */
+const MODEL_ERROR = 0.006;
+
+/** Standard normal deviate of an 80 % interval: Φ⁻¹(.9). */
+export const DEVIATE_80 = 1.2815515655446;
+
+/** What two clubs are to each other: median and 80 % interval of the gap in metres, and the odds. */
+export interface Gap {
+  readonly gap_m: number;
+  readonly lo80_m: number;
+  readonly hi80_m: number;
+  /** Probability that they are within 5 yd of each other. */
+  readonly pSame: number;
+  /** Probability that the gap is wider than 15 yd and than 12 % of the longer carry. */
+  readonly pWide: number;
+  readonly verdict: 'overlap' | "can't tell yet" | 'wide gap' | 'possibly wide' | 'gap';
+}
+
+/**
+ * The gap G = e^θa − e^θb between two stock carries from the joint posterior of their logarithms:
+ *
+ *   Var G = a² C_aa + b² C_bb − 2 a b C_ab + .006² (a² + b²)
+ *
+ * Two clubs that share all their uncertainty (the golfer's level, the season's drift) have a gap
+ * known better than either carry.
+ *
+ * @param longer_m stock carry in m of the longer club, a. @param shorter_m the same of the shorter, b.
+ * @param caa posterior variances of θa, θb, and their covariance.
+ */
+export function gapBetween(longer_m: number, shorter_m: number, caa: number, cbb: number, cab: number): Gap {
+  const a = longer_m;
+  const b = shorter_m;
+  const gap = a - b;
+  const variance = a * a * caa + b * b * cbb - 2 * a * b * cab + MODEL_ERROR ** 2 * (a * a + b * b);
+  const deviation = Math.sqrt(Math.max(variance, MODEL_ERROR ** 2 * a * a));
+  const below = (limit: number) => normalDistribution((limit - gap) / deviation);
+  const pSame = below(SAME_DISTANCE) - below(-SAME_DISTANCE);
+  const pWide = 1 - below(Math.max(WIDE_LEAST, WIDE_SHARE * a));
+  return {
+    gap_m: gap,
+    lo80_m: gap - DEVIATE_80 * deviation,
+    hi80_m: gap + DEVIATE_80 * deviation,
+    pSame,
+    pWide,
+    verdict: verdictOf(pSame, pWide),
+  };
+}
+
+function verdictOf(pSame: number, pWide: number): Gap['verdict'] {
+  if (pSame >= 0.5) return 'overlap';
+  if (pWide >= 0.8) return 'wide gap';
+  if (pWide >= 0.5) return 'possibly wide';
+  if (pSame >= 0.2) return "can't tell yet";
+  return 'gap';
+}

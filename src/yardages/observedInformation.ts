@@ -1,0 +1,144 @@
+import type { CellTraits, Claim, EvidenceArrays } from './evidence.ts';
+import {
+  addShot,
+  clearInformation,
+  eliminateDays,
+  emptyInformation,
+  type JointInformation,
+} from './jointInformation.ts';
+import { PRIOR } from './priorTable.ts';
+import { SHARED_COUNT } from './sharedEffects.ts';
+import { addClaims, fittedCarry, type StrikeFit } from './strikeFit.ts';
+import { SUM, strikeReader } from './strikeMixture.ts';
+
+/** At most this share of a cell's information may be missing for not knowing how a ball was struck. */
+const MOST_MISSING = 0.7;
+
+/** At most this share of it may go for not knowing the share of mishits, or the scatter. */
+const MOST_COUPLED = 0.4;
+
+/** What the shots say about the unknowns at the fit, net of what is not known of the strikes. */
+export interface ObservedInformation {
+  /** Information matrix and gradient of cells and shared effects; days, π and σ² eliminated. */
+  readonly sheet: JointInformation;
+  /** Information that each cell's own shots hold on it, days not eliminated. */
+  readonly ownInformation: Float64Array;
+  /** Probability that the shot was struck solid. */
+  readonly solid: Float64Array;
+}
+
+/**
+ * The observed information of all unknowns at the fit: the information if every strike's kind were
+ * known, less the covariance of the scores over the kinds (what is missing). Share of mishits (as
+ * logit π) and scatter (as ln σ²) are unknowns of their own and are eliminated in the end, so that
+ * the carries' intervals pay for not knowing them.
+ *
+ * Source: Louis 1982, J. R. Statist. Soc. B 44, 226–233.
+ */
+export function observedInformation(
+  evidence: EvidenceArrays,
+  traits: CellTraits,
+  claims: readonly Claim[],
+  fit: StrikeFit,
+): ObservedInformation {
+  const { count } = evidence;
+  const cells = traits.full.length;
+  const reader = strikeReader(evidence, traits);
+  const { sums } = reader;
+  const state = { mishits: fit.mishits, scatter2: fit.scatter2, widening: 0 };
+  const complete = new Float64Array(count);
+  const missing = new Float64Array(count);
+  const pull = new Float64Array(count);
+  const solid = new Float64Array(count);
+  const mishits = nuisance(count, (PRIOR.mishits + PRIOR.solids) * fit.mishits * (1 - fit.mishits));
+  const scatter = nuisance(count, PRIOR.scatterShots / 2);
+  for (let k = 0; k < count; k++) {
+    reader.read(k, fittedCarry(evidence, k, fit.unknowns, fit.dayEffect), state);
+    complete[k] = sums[SUM.information];
+    missing[k] = sums[SUM.missing];
+    pull[k] = sums[SUM.pull];
+    solid[k] = sums[SUM.solid];
+    mishits.coupling[k] = -sums[SUM.pullMishits];
+    mishits.complete += sums[SUM.mishitsInformation];
+    mishits.missing += sums[SUM.mishitsMissing];
+    scatter.coupling[k] = sums[SUM.pullScatterInformation] - sums[SUM.pullScatter];
+    scatter.complete += sums[SUM.scatterInformation];
+    scatter.missing += sums[SUM.scatterMissing];
+  }
+  const weight = keptWeights(evidence, complete, missing, cells);
+  const ownInformation = new Float64Array(cells);
+  const sheet = emptyInformation(cells, evidence.days);
+  clearInformation(sheet, fit.dayEffect);
+  for (let k = 0; k < count; k++) {
+    ownInformation[evidence.cell[k]] += weight[k];
+    addShot(sheet, evidence, k, weight[k], pull[k]);
+  }
+  for (const unknown of [mishits, scatter]) eliminate(unknown, sheet, evidence, weight);
+  eliminateDays(sheet);
+  addClaims(sheet, claims, fit.unknowns);
+  return { sheet, ownInformation, solid };
+}
+
+/** An unknown of the mixture beside the carries, and how each shot's pull hangs together with it. */
+interface Nuisance {
+  readonly coupling: Float64Array;
+  complete: number;
+  missing: number;
+}
+
+function nuisance(count: number, priorInformation: number): Nuisance {
+  return { coupling: new Float64Array(count), complete: priorInformation, missing: 0 };
+}
+
+/**
+ * Takes one unknown of the mixture out of the sheet: A ← A − t tᵀ/ι with t = Σ c_k a_k, the couplings
+ * c_k scaled down where need be so that Σ c_k²/w_k ≤ MOST_COUPLED ι, which keeps A definite (Cauchy
+ * and Schwarz). Days are left out of t: their effects are far smaller than a day's scatter.
+ */
+function eliminate(unknown: Nuisance, sheet: JointInformation, evidence: EvidenceArrays, weight: Float64Array): void {
+  const { size, matrix } = sheet;
+  const information = unknown.complete - Math.min(unknown.missing, MOST_MISSING * unknown.complete);
+  let taken = 0;
+  for (let k = 0; k < evidence.count; k++) if (weight[k] > 0) taken += unknown.coupling[k] ** 2 / weight[k];
+  const scale = taken > MOST_COUPLED * information ? Math.sqrt((MOST_COUPLED * information) / taken) : 1;
+  const t = new Float64Array(size);
+  const cells = size - SHARED_COUNT;
+  for (let k = 0; k < evidence.count; k++) {
+    if (weight[k] === 0) continue;
+    const coupling = scale * unknown.coupling[k];
+    t[evidence.cell[k]] += coupling;
+    for (let s = 0; s < evidence.sharedCount[k]; s++) {
+      const e = k * evidence.sharedWidth + s;
+      t[cells + evidence.sharedIndex[e]] += coupling * evidence.sharedLoading[e];
+    }
+  }
+  for (let i = 0; i < size; i++) for (let j = 0; j <= i; j++) matrix[i * size + j] -= (t[i] * t[j]) / information;
+}
+
+/**
+ * Weight of each shot: what is observed, W − V, scaled so that a cell's shots together keep Σ (W − V)
+ * and at least 1 − MOST_MISSING of Σ W. A single shot between two kinds of strike may say less than
+ * nothing; it then counts as nothing, so that the matrix stays definite.
+ */
+function keptWeights(
+  evidence: EvidenceArrays,
+  complete: Float64Array,
+  missing: Float64Array,
+  cells: number,
+): Float64Array {
+  const inAll = new Float64Array(cells);
+  const lost = new Float64Array(cells);
+  const positive = new Float64Array(cells);
+  for (let k = 0; k < evidence.count; k++) {
+    const cell = evidence.cell[k];
+    inAll[cell] += complete[k];
+    lost[cell] += missing[k];
+    positive[cell] += Math.max(0, complete[k] - missing[k]);
+  }
+  return complete.map((w, k) => {
+    const cell = evidence.cell[k];
+    if (positive[cell] === 0) return (1 - MOST_MISSING) * w;
+    const kept = Math.max((1 - MOST_MISSING) * inAll[cell], inAll[cell] - lost[cell]);
+    return (kept / positive[cell]) * Math.max(0, w - missing[k]);
+  });
+}

@@ -1,0 +1,119 @@
+import {
+  choleskyInPlace,
+  invertFromCholesky,
+  logDeterminantFromCholesky,
+  solveCholesky,
+} from '../statistics/cholesky.ts';
+import { type CarryPrior, carryPrior, type PriorScales } from './carryPrior.ts';
+import type { Cell } from './cell.ts';
+import type { JointInformation } from './jointInformation.ts';
+import { PRIOR } from './priorTable.ts';
+import { SHARED_COUNT } from './sharedEffects.ts';
+import { priorMeans, priorPrecision, type StrikeFit } from './strikeFit.ts';
+
+/** Posterior of the cells alone: means of θ, row-major covariance, and the walk scale it rests on. */
+export interface CellPosterior {
+  readonly mean: Float64Array;
+  readonly covariance: Float64Array;
+}
+
+/** Widths of the prior's parts that are tried against each golfer's own shots. */
+const CLUB_SCALES = [0.8, 1.2, 2];
+const SWING_SCALES = [0.8, 1.7];
+const WALK_SCALES = [0.4, 1.8];
+
+/** What drift a golfer may have had since his last knot, as a share of the walk over 210 days. */
+const DRIFT_FLOOR = 0.15;
+
+/** Every combination of the widths tried. */
+export const SCALE_GRID: readonly PriorScales[] = CLUB_SCALES.flatMap((club) =>
+  SWING_SCALES.flatMap((swing) => WALK_SCALES.map((walk) => ({ club, swing, walk }))),
+);
+
+interface Candidate {
+  readonly logEvidence: number;
+  readonly mean: Float64Array;
+  readonly covariance: Float64Array;
+}
+
+/**
+ * The posterior under one set of widths, from the quadratic form that the shots' likelihood takes at
+ * the fit z*: ℓ(z) ≈ ℓ* + gᵀ(z−z*) − ½ (z−z*)ᵀ O (z−z*). With prior N(m, P⁻¹):
+ *
+ *   (P + O) Δ = g − P (z* − m),   C = (P + O)⁻¹,
+ *   ln evidence = ½ ln|P| − ½ ln|P + O| + gᵀΔ − ½ ΔᵀOΔ − ½ (z*+Δ−m)ᵀ P (z*+Δ−m)
+ *
+ * No mean moves more than one of its posterior standard deviations away from the fit: beyond it the
+ * quadratic form says nothing.
+ */
+function posteriorUnder(prior: CarryPrior, scales: PriorScales, sheet: JointInformation, fit: StrikeFit): Candidate {
+  const { size, matrix, gradient } = sheet;
+  const cells = size - SHARED_COUNT;
+  const precision = priorPrecision(prior, scales);
+  const means = priorMeans(prior);
+  const factor = matrix.map((entry, e) => entry + precision[e]);
+  choleskyInPlace(factor, size);
+  const step = gradient.slice();
+  const priorFactor = precision.slice();
+  choleskyInPlace(priorFactor, size);
+  for (let i = 0; i < size; i++) {
+    for (let j = 0; j < size; j++) step[i] -= precision[i * size + j] * (fit.unknowns[j] - means[j]);
+  }
+  solveCholesky(factor, size, step);
+  let quadratic = 0;
+  let linear = 0;
+  for (let i = 0; i < size; i++) {
+    linear += gradient[i] * step[i];
+    const toPrior = fit.unknowns[i] + step[i] - means[i];
+    for (let j = 0; j < size; j++) {
+      quadratic += matrix[i * size + j] * step[i] * step[j];
+      quadratic += precision[i * size + j] * toPrior * (fit.unknowns[j] + step[j] - means[j]);
+    }
+  }
+  const logEvidence =
+    0.5 * logDeterminantFromCholesky(priorFactor, size) -
+    0.5 * logDeterminantFromCholesky(factor, size) +
+    linear -
+    0.5 * quadratic;
+  const inverse = invertFromCholesky(factor, size);
+  const mean = new Float64Array(cells);
+  const covariance = new Float64Array(cells * cells);
+  const floor = (DRIFT_FLOOR * PRIOR.driftPer210Days * scales.walk) ** 2;
+  for (let i = 0; i < cells; i++) {
+    const deviation = Math.sqrt(inverse[i * size + i]);
+    mean[i] = fit.unknowns[i] + Math.max(-deviation, Math.min(deviation, step[i]));
+    for (let j = 0; j < cells; j++) covariance[i * cells + j] = inverse[i * size + j];
+    covariance[i * cells + i] += floor;
+  }
+  return { logEvidence, mean, covariance };
+}
+
+/**
+ * Averages the posteriors over the grid of prior widths, each weighted by how well it explains the
+ * golfer's shots; mean and covariance of the mixture are kept. A golfer whose clubs lie off the curve
+ * thus gets a wider club prior than one whose clubs lie on it, without any width being chosen.
+ *
+ * Source: Hoeting, Madigan, Raftery & Volinsky 1999, Statistical Science 14 (model averaging).
+ */
+export function averageOverScales(cells: readonly Cell[], sheet: JointInformation, fit: StrikeFit): CellPosterior {
+  const candidates = SCALE_GRID.map((scales) => posteriorUnder(carryPrior(cells, scales), scales, sheet, fit));
+  const best = Math.max(...candidates.map((candidate) => candidate.logEvidence));
+  const weights = candidates.map((candidate) => Math.exp(candidate.logEvidence - best));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const n = cells.length;
+  const mean = new Float64Array(n);
+  const covariance = new Float64Array(n * n);
+  candidates.forEach((candidate, c) => {
+    for (let i = 0; i < n; i++) mean[i] += (weights[c] / total) * candidate.mean[i];
+  });
+  candidates.forEach((candidate, c) => {
+    const weight = weights[c] / total;
+    for (let i = 0; i < n; i++) {
+      for (let j = 0; j < n; j++) {
+        covariance[i * n + j] +=
+          weight * (candidate.covariance[i * n + j] + (candidate.mean[i] - mean[i]) * (candidate.mean[j] - mean[j]));
+      }
+    }
+  });
+  return { mean, covariance };
+}
