@@ -15,12 +15,12 @@ if (built !== sources) {
   writeFileSync(stampFile, sources);
 }
 
-const asked = Number(process.env.PORT ?? 4173);
-const server = await preview({ root, preview: { port: asked, strictPort: false } });
+const port = Number(process.env.PORT ?? 4173);
+const server = await preview({ root, preview: { port, strictPort: false } });
 const [address] = server.resolvedUrls.local;
 console.log(`
 Carrybook is open at ${address}
 
-To look around with an invented season, choose “Open the demo season” on the first screen.
+To look around, choose “A player’s season” or “A coach’s season” there: both are invented.
 Stop it with Ctrl+C. Nothing you enter leaves this browser.
 `);
