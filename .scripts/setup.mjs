@@ -83,5 +83,5 @@ async function provideChromium() {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   installPackages();
-  if (process.argv.includes('--browser')) await provideChromium();
+  if (process.argv.includes('--browser')) await provideChromium().catch((error) => stop(error.message));
 }
