@@ -74,7 +74,8 @@ export function airDensity(air: Air): number {
   if (!(humidity >= 0 && humidity <= 100)) throw new RangeError(`humidity ${humidity} % is outside 0 to 100 %`);
   const pressure =
     air.altitude_m === null ? (air.pressure_hPa ?? STANDARD_PRESSURE) : pressureAtAltitude(air.altitude_m);
-  if (!(pressure >= 200 && pressure <= 1100)) throw new RangeError(`pressure ${pressure} hPa is outside 200 to 1100 hPa`);
+  if (!(pressure >= 200 && pressure <= 1100))
+    throw new RangeError(`pressure ${pressure} hPa is outside 200 to 1100 hPa`);
   const kelvin = temperature + ZERO_CELSIUS_K;
   const vapour = (humidity / 100) * saturationPressure(temperature);
   return (pressure * 100 - vapour) / (GAS_CONSTANT_DRY * kelvin) + vapour / (GAS_CONSTANT_VAPOUR * kelvin);

@@ -24,7 +24,14 @@ interface Delivery {
 }
 
 /** Typical deliveries, from memory: none is measured on the golfer. */
-const DRIVER: Delivery = { loft: 10.5, dynamicLoft: 13.5, attack: -1, restitution: 0.82, headMass: 0.2, usualSpeed: 63 };
+const DRIVER: Delivery = {
+  loft: 10.5,
+  dynamicLoft: 13.5,
+  attack: -1,
+  restitution: 0.82,
+  headMass: 0.2,
+  usualSpeed: 63,
+};
 const OTHERS: readonly Delivery[] = [
   { loft: 15, dynamicLoft: 15, attack: -2, restitution: 0.8, headMass: 0.21, usualSpeed: 58 },
   { loft: 22, dynamicLoft: 19.5, attack: -3, restitution: 0.79, headMass: 0.23, usualSpeed: 54 },
@@ -42,8 +49,6 @@ const MOST_LOFT_OFF_BY_SPEED = 5;
 /** Spin loft is kept within these: outside, the impact formula means nothing. */
 const LEAST_SPIN_LOFT = 4;
 const MOST_SPIN_LOFT = 70;
-
-
 
 function between(low: Delivery, high: Delivery, loft: number): Delivery {
   const share = (loft - low.loft) / (high.loft - low.loft);
@@ -98,10 +103,7 @@ export function launchOf(club: FlownClub): (ballSpeed: number) => Launch {
   const share = (1 + ratio) / ((1 + usual.restitution) * (3.5 + ratio));
   return (ballSpeed) => {
     const fast = Math.min(MOST_LOFT_OFF_BY_SPEED, Math.max(0, LESS_LOFT_PER_SPEED * (ballSpeed - usual.usualSpeed)));
-    const spinLoft = Math.min(
-      MOST_SPIN_LOFT,
-      Math.max(LEAST_SPIN_LOFT, usual.dynamicLoft + own - fast - usual.attack),
-    );
+    const spinLoft = Math.min(MOST_SPIN_LOFT, Math.max(LEAST_SPIN_LOFT, usual.dynamicLoft + own - fast - usual.attack));
     const theta = Math.atan(Math.tan((spinLoft * Math.PI) / 180) * share);
     return {
       speed_mps: metresPerSecond(ballSpeed),

@@ -123,12 +123,7 @@ export function expectedRoll(kind: FlownKind, loft_deg: Degrees, carry_m: Metres
  * @throws RangeError when the total is negative or not finite, or the loft outside 0 to 90°.
  * Source: as expectedRoll.
  */
-export function carryFromTotal(
-  kind: FlownKind,
-  loft_deg: Degrees,
-  total_m: Metres,
-  ground: Ground,
-): CarryBehindTotal {
+export function carryFromTotal(kind: FlownKind, loft_deg: Degrees, total_m: Metres, ground: Ground): CarryBehindTotal {
   if (!(total_m >= 0)) throw new RangeError(`total ${total_m} m: 0 or more is needed`);
   const table = rollTable(kind, loft_deg, ground);
   const carry = read(table.total_m, table.carry_m, total_m);

@@ -115,9 +115,7 @@ function advance(h: number): void {
 /** Height within the step just taken, at share s of it: the cubic through both ends' heights and climb rates. */
 function heightWithin(s: number, h: number): number {
   const r = 1 - s;
-  return (
-    r * r * (1 + 2 * s) * now[1] + s * s * (3 - 2 * s) * after[1] + h * s * r * (r * now[4] - s * after[4])
-  );
+  return r * r * (1 + 2 * s) * now[1] + s * s * (3 - 2 * s) * after[1] + h * s * r * (r * now[4] - s * after[4]);
 }
 
 /** Share of the step at which the climb of that cubic turns over, 0 to 1; its climb rate changes sign within. */
@@ -147,7 +145,9 @@ function checked(launch: Launch, surroundings: Surroundings, rise: number, step:
     throw new RangeError(`wind ${wind.head_mps} and ${wind.fromRight_mps} m/s is above 100 m/s`);
   }
   if (!(wind.roughness_m >= 0 && wind.reference_m >= 0.1)) {
-    throw new RangeError(`wind reference ${wind.reference_m} m (0.1 or more), roughness ${wind.roughness_m} m (0 or more)`);
+    throw new RangeError(
+      `wind reference ${wind.reference_m} m (0.1 or more), roughness ${wind.roughness_m} m (0 or more)`,
+    );
   }
   if (!Number.isFinite(rise)) throw new RangeError(`landing height ${rise} m is not finite`);
   if (!(step >= 1e-4 && step <= STEP)) throw new RangeError(`time step ${step} s is outside 0.0001 to ${STEP} s`);
