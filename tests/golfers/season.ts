@@ -93,7 +93,7 @@ function demand(club: BagClub, swing: Swing): number {
   return club.kind === 'iron' ? 1 : 0.8;
 }
 
-/** Shots a cell over the season, 0 to 40: a few favourites, many with a handful, some never hit. */
+/** Shots a cell over the season: a few favourites, many with a handful, some never hit. */
 export function drawUses(world: World, clubs: readonly BagClub[], numbers: RandomNumbers): Use[] {
   const [least, most] = world.activity;
   const activity = Math.exp(numbers.between(Math.log(least), Math.log(most)));
@@ -108,7 +108,7 @@ export function drawUses(world: World, clubs: readonly BagClub[], numbers: Rando
     for (const swing of swings) {
       const liked = swing === 'full' ? favour : (partials * numbers.gamma(1.2)) / 1.2;
       const mean = activity * demand(club, swing) * liked;
-      const shots = Math.min(40, Math.floor(mean + numbers.uniform()));
+      const shots = Math.min(world.mostShots, Math.floor(mean + numbers.uniform()));
       uses.push({ club, swing, shots });
     }
   }

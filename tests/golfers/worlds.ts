@@ -25,6 +25,8 @@ export interface World {
   readonly wrongClub: Span;
   /** Logged shots of a club of average use, over the season. */
   readonly activity: Span;
+  /** Most shots of a club at one swing. */
+  readonly mostShots: number;
   /** Change of all carries over the season, as a fraction, either way. */
   readonly drift: Span;
 }
@@ -40,6 +42,7 @@ export const base: World = {
   measures: 'usual',
   wrongClub: [0.01, 0.02],
   activity: [2.5, 16],
+  mostShots: 40,
   drift: [0, 0.05],
 };
 
