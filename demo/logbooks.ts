@@ -99,27 +99,41 @@ function file(season: Season): CarrybookFile {
   }) as CarrybookFile;
 }
 
-/** The invented player's logbook. */
-export function playerFile(): CarrybookFile {
+/** The same rounds on level ground at sea level, 20 °C and no wind: what a test of the engine without weather needs. */
+function inStandardConditions(plan: RoundPlan): RoundPlan {
+  const holes = plan.course.holes.map((hole) => ({ ...hole, rise_m: 0 }));
+  return {
+    ...plan,
+    course: { ...plan.course, altitude_m: 0, holes },
+    weather: { ...plan.weather, temperature_C: 20, altitude_m: 0, wind_mps: 0, wet: false },
+  };
+}
+
+function atTwenty(plan: PracticePlan): PracticePlan {
+  return { ...plan, weather: { ...plan.weather, temperature_C: 20, altitude_m: 0 } };
+}
+
+/** The invented player's logbook. `weather`: as it was, or standard conditions on every day. */
+export function playerFile(weather: 'real' | 'standard' = 'real'): CarrybookFile {
   return file({
     golfer: player,
     seed: 20,
     prefix: 'tib',
-    rounds: playerRounds,
-    practice: playerPractice,
+    rounds: weather === 'real' ? playerRounds : playerRounds.map(inStandardConditions),
+    practice: weather === 'real' ? playerPractice : playerPractice.map(atTwenty),
     reviews: playerReviews,
     done: playerDone,
   });
 }
 
-/** The invented coach's own logbook. */
-export function coachFile(): CarrybookFile {
+/** The invented coach's own logbook, see {@link playerFile}. */
+export function coachFile(weather: 'real' | 'standard' = 'real'): CarrybookFile {
   return file({
     golfer: coach,
     seed: 31,
     prefix: 'quo',
-    rounds: coachRounds,
-    practice: coachPractice,
+    rounds: weather === 'real' ? coachRounds : coachRounds.map(inStandardConditions),
+    practice: weather === 'real' ? coachPractice : coachPractice.map(atTwenty),
     reviews: [],
     done: [],
   });

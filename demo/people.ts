@@ -138,8 +138,8 @@ export const coach: Golfer = {
   device: 'demo-phone-2',
   sigma: 0.036,
   mishits: 0.145,
-  offline: 0.063,
-  evenPutt_m: 2.1,
+  offline: 0.07,
+  evenPutt_m: 1.9,
   growth: 0,
   clubs: [
     club('quo-c01', 'driver', 'Driver', 9.5, 249, {

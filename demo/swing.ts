@@ -79,8 +79,8 @@ function mishit(numbers: SeededNumbers): readonly [Strike, number] {
 
 function rollOf(swung: Swung, carry_m: number, strike: Strike, numbers: SeededNumbers): number {
   const loft = swung.club.specs[0].loft_deg;
-  const share = Math.max(0.004, 0.09 - 0.0021 * loft);
-  const ground = { soft: 0.45, normal: 1, firm: 1.55 }[swung.weather.ground];
+  const share = Math.max(0.006, 0.105 - 0.0026 * loft);
+  const ground = { soft: 0.6, normal: 1, firm: 1.5 }[swung.weather.ground];
   const thin = strike === 'thin' ? 1.8 : 1;
   return Math.max(-2, carry_m * share * ground * thin * (1 + 0.35 * numbers.normal()) + 0.4 * numbers.normal());
 }
