@@ -67,7 +67,7 @@ export function playShot(to: HoleToPlay, ball: Ball, number: number, numbers: Se
   const { golfer, plan, hole, cut } = to;
   const gust = gustOf(plan.weather, numbers);
   const toFlag_m = distance(ball.place, cut);
-  const truly = weatherFactor(plan.weather, gust, hole.bearing_deg, 'full');
+  const truly = weatherFactor(plan.weather, gust, hole.bearing_deg, 'full', 'iron');
   const choice: Choice = chooseShot(
     {
       golfer,

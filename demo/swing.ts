@@ -97,7 +97,7 @@ export function strikeBall(swung: Swung, numbers: SeededNumbers): Struck {
     stockOn(golfer, club, swing, swung.date) *
     LEFT_BY_INTENT[intent] *
     swung.day *
-    weatherFactor(swung.weather, swung.gust, swung.bearing_deg, swing) *
+    weatherFactor(swung.weather, swung.gust, swung.bearing_deg, swing, club.kind) *
     Math.exp(spread + stance) *
     (1 - lost);
   const descent = Math.min(52, 34 + 0.35 * club.specs[0].loft_deg);

@@ -1,3 +1,4 @@
+import type { ClubKind } from '../src/golf/club.ts';
 import type { Weather } from './seasonPlan.ts';
 
 /** Share of carry lost per kelvin below 20 °C, air and ball together: 1 % per 5 °C. Common practice, no source. */
@@ -13,6 +14,13 @@ const MPH_PER_MPS = 3600 / 1609.344;
 
 /** How much of the wind a lower flight feels. Invented for the demo. */
 const WIND_SHARE: Readonly<Record<string, number>> = { full: 1, '10:30': 0.85, '9:00': 0.7, '7:30': 0.55 };
+
+/** A driver's low flight feels less of it as well, woods a little less. Invented. */
+const KIND_SHARE: Readonly<Partial<Record<ClubKind, number>>> = {
+  driver: 0.72,
+  'fairway wood': 0.82,
+  'driving iron': 0.85,
+};
 
 /** Wind of this moment on a shot: its strength at 10 m and the bearing it comes from. */
 export interface Gust {
@@ -34,10 +42,16 @@ export function pushesRight(gust: Gust, bearing_deg: number): number {
  * What the weather makes of a carry in standard conditions: a factor, 1 in still air of 20 °C at sea level.
  * On purpose a rule of thumb and not the flight model of src/flight, so that the demo tests it from outside.
  */
-export function weatherFactor(weather: Weather, gust: Gust, bearing_deg: number, swing: string): number {
+export function weatherFactor(
+  weather: Weather,
+  gust: Gust,
+  bearing_deg: number,
+  swing: string,
+  kind: ClubKind,
+): number {
   const air = 1 + LOSS_PER_KELVIN * Math.min(10, weather.temperature_C - 20) + GAIN_PER_METRE * weather.altitude_m;
   const head_mph = against(gust, bearing_deg) * MPH_PER_MPS;
-  const share = head_mph * (WIND_SHARE[swing] ?? 1);
+  const share = head_mph * (WIND_SHARE[swing] ?? 1) * (KIND_SHARE[kind] ?? 1);
   const wind = 1 - (share > 0 ? LOSS_PER_MPH_INTO : GAIN_PER_MPH_DOWN) * share;
   return air * wind;
 }

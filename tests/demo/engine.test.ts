@@ -42,6 +42,10 @@ describe.each(golfers)('the book of the %s', (_, file, expected) => {
     expect(score.inside).toBeGreaterThanOrEqual(0.7);
   });
 
+  test('comes near the truth in the weather as it was', () => {
+    expect(against(bookOf(file())).rmse_yd).toBeLessThan(5);
+  });
+
   test('sees the overlap and the wide gap that were built in, in any weather', () => {
     for (const book of [standard, bookOf(file())]) {
       expect(['overlap', "can't tell yet"]).toContain(verdict(book, expected.same));
