@@ -18,12 +18,16 @@ export interface ClosedShots {
   readonly shots: readonly Shot[];
 }
 
-/** A deleted shot, kept for thirty days. */
-export interface BinnedShot {
-  readonly id: string;
-  readonly deletedAt: string;
-  readonly shot: Shot;
-}
+/** A deleted shot, or a deleted round with its shots, kept for thirty days. */
+export type Binned =
+  | { readonly of: 'shot'; readonly id: string; readonly deletedAt: string; readonly shot: Shot }
+  | {
+      readonly of: 'round';
+      readonly id: string;
+      readonly deletedAt: string;
+      readonly round: Round;
+      readonly shots: readonly Shot[];
+    };
 
 /** This phone: its random id, and the latest moment it has stamped a record with. */
 export interface Device {
@@ -51,7 +55,7 @@ export class LogbookDatabase extends Dexie {
   declare readonly reviews: Table<Review, string>;
   declare readonly done: Table<Done, string>;
   declare readonly deleted: Table<Tombstone, [string, string]>;
-  declare readonly bin: Table<BinnedShot, string>;
+  declare readonly bin: Table<Binned, string>;
   declare readonly undo: Table<UndoEntry, string>;
   declare readonly settings: Table<(Partial<Settings> & { readonly key: typeof ONLY }) | FileRest, string>;
   declare readonly draft: Table<Draft & { readonly key: typeof ONLY }, string>;

@@ -5,7 +5,7 @@ import type { Player } from '../golf/player.ts';
 import type { Round } from '../golf/round.ts';
 import type { Shot } from '../golf/shot.ts';
 import type { Connection } from './connection.ts';
-import { type BinnedShot, type LogbookDatabase, ONLY } from './database.ts';
+import { type Binned, type LogbookDatabase, ONLY } from './database.ts';
 import type { Draft } from './draft.ts';
 import { type Live, liveSignal } from './liveSignal.ts';
 import { readOpenPages, readPlayer, withClosedShots } from './readLogbook.ts';
@@ -68,8 +68,8 @@ export const liveSettings = sharedQuery<Settings>(async (db) => ({
 /** The half-entered shot; null: none. */
 export const liveDraft = sharedQuery<Draft | null>(async (db) => (await db.draft.get(ONLY)) ?? null);
 
-/** Deleted shots that can still be brought back, the last deleted first. */
-export const liveBin = sharedQuery<BinnedShot[]>(async (db) =>
+/** Deleted shots and rounds that can still be brought back, the last deleted first. */
+export const liveBin = sharedQuery<Binned[]>(async (db) =>
   (await db.bin.toArray()).sort((one, other) => (one.deletedAt < other.deletedAt ? 1 : -1)),
 );
 

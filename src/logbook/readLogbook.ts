@@ -12,7 +12,7 @@ export async function readPlayer(db: LogbookDatabase): Promise<Player> {
 
 /** Everything but the shots of closed rounds: small, and read anew with each shot logged. */
 export async function readOpenPages(db: LogbookDatabase): Promise<Logbook> {
-  const [player, clubs, rounds, shots, reviews, done, deleted] = await Promise.all([
+  const [player, clubs, rounds, shots, reviews, done, deleted, rest] = await Promise.all([
     readPlayer(db),
     db.clubs.toArray(),
     db.rounds.toArray(),
@@ -20,8 +20,10 @@ export async function readOpenPages(db: LogbookDatabase): Promise<Logbook> {
     db.reviews.toArray(),
     db.done.toArray(),
     db.deleted.toArray(),
+    db.settings.get('file rest'),
   ]);
-  return { player, clubs, rounds, shots, reviews, done, deleted };
+  const unknown = rest && 'rest' in rest ? rest.rest : {};
+  return { ...unknown, player, clubs, rounds, shots, reviews, done, deleted };
 }
 
 /** Both parts as one logbook; of a shot that stands in both the open one counts. */

@@ -1,0 +1,100 @@
+import { ONLY } from '../logbook/database.ts';
+import { openRoundId, takeRound } from '../logbook/roundStore.ts';
+import { findShot } from '../logbook/shotStore.ts';
+import type { Image, UndoEntry, UndoWhat } from '../logbook/undoEntry.ts';
+import { binShot, bringBackRound, bringBackShot, leaveTombstone, liftTombstone } from './binned.ts';
+import type { Keeper } from './keeper.ts';
+import type { UnsavedWhat } from './line.ts';
+import { type Outcome, refuse, type Written, written } from './outcome.ts';
+import type { Pen } from './pen.ts';
+import type { RoundOpen } from './startRound.ts';
+import { write } from './write.ts';
+
+/** Why nothing was taken back: there is nothing, or the record was changed elsewhere since. */
+export type UndoRefusal = { readonly kind: 'nothing to undo' } | { readonly kind: 'changed since' } | RoundOpen;
+
+const WHAT: Readonly<Record<UnsavedWhat, UndoWhat>> = {
+  log: 'log shot',
+  edit: 'edit shot',
+  move: 'move shot',
+  delete: 'delete shot',
+  hole: 'set hole',
+};
+
+/**
+ * Takes back the last action that can be taken back. A change that is still unsaved is the last: it is
+ * given up. What was changed elsewhere since is left alone. The stack outlives a reload.
+ */
+export function undo(keeper: Keeper): Promise<Outcome<UndoEntry, UndoRefusal>> {
+  return keeper.line.after(async (): Promise<Outcome<UndoEntry, UndoRefusal>> => {
+    const given = keeper.line.giveUpLast();
+    if (given) return { kind: 'saved', value: { at: given.id, what: WHAT[given.what], images: [] } };
+    // Which action is meant is settled first: the writing may run twice, and must not take back two.
+    const last = await keeper.connection.withDatabase((db) => db.undo.toCollection().last());
+    if (last.kind !== 'ok') return { kind: 'unsaved', why: last };
+    const entry = last.value;
+    if (!entry) return refuse({ kind: 'nothing to undo' });
+    return write<UndoEntry, UndoRefusal>(keeper, (pen) => takeBack(pen, entry));
+  });
+}
+
+async function takeBack(pen: Pen, entry: UndoEntry): Promise<Written<UndoEntry, UndoRefusal>> {
+  if (!(await pen.db.undo.get(entry.at))) return written(entry);
+  const open = await openRoundId(pen.db);
+  const reopens = entry.images.find((image) => image.of === 'round' && image.before?.closed === false);
+  if (reopens && open !== null && open !== reopens.id) return refuse({ kind: 'round open', roundId: open });
+  await pen.db.undo.delete(entry.at);
+  for (const image of entry.images) {
+    if ((await stampNow(pen, image)) !== image.after) return refuse({ kind: 'changed since' });
+  }
+  for (const image of entry.images) await putBack(pen, image);
+  return written(entry);
+}
+
+async function stampNow(pen: Pen, image: Image): Promise<string | null> {
+  const { db } = pen;
+  if (image.of === 'shot') return (await findShot(db, image))?.changedAt ?? null;
+  const record = image.of === 'round' ? await db.rounds.get(image.id) : await db.clubs.get(image.id);
+  return record?.changedAt ?? null;
+}
+
+async function putBack(pen: Pen, image: Image): Promise<void> {
+  if (image.of === 'shot') await putShotBack(pen, image);
+  else if (image.of === 'round') await putRoundBack(pen, image);
+  else await putClubBack(pen, image);
+}
+
+async function putShotBack(pen: Pen, image: Image & { of: 'shot' }): Promise<void> {
+  if (image.before) {
+    await bringBackShot(pen, image.before, ...(image.after ? [image.after] : []));
+    return;
+  }
+  const shot = await findShot(pen.db, image);
+  if (shot) await binShot(pen, shot);
+}
+
+async function putRoundBack(pen: Pen, image: Image & { of: 'round' }): Promise<void> {
+  const { db } = pen;
+  if (!image.before) {
+    const round = await db.rounds.get(image.id);
+    await takeRound(db, image.id);
+    if (round) await leaveTombstone(pen, 'round', round);
+    return;
+  }
+  const back = await bringBackRound(pen, image.before, ...(image.after ? [image.after] : []));
+  if (!back.closed) await db.openRound.put({ key: ONLY, roundId: back.id });
+  else if ((await db.openRound.get(ONLY))?.roundId === back.id) await db.openRound.delete(ONLY);
+}
+
+async function putClubBack(pen: Pen, image: Image & { of: 'club' }): Promise<void> {
+  const { db } = pen;
+  if (image.before) {
+    const lifted = await liftTombstone(pen, 'club', image.id);
+    const moments = image.after ? [image.after, ...lifted] : lifted;
+    await db.clubs.put(pen.stamped(image.before, image.before.changedAt, ...moments));
+    return;
+  }
+  const club = await db.clubs.get(image.id);
+  await db.clubs.delete(image.id);
+  if (club) await leaveTombstone(pen, 'club', club);
+}
