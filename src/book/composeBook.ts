@@ -60,7 +60,7 @@ export function composeBook(logbook: Logbook, asOf: string): Book {
   const bookCellsOut = cells.map((cell, i): BookCell => {
     const shots = shotsOf[i];
     const half = DEVIATE_80 * Math.sqrt(variances[i]);
-    const forecast = nextBall(cell, ordered[i], variances[i], mishits, model.scatter2);
+    const forecast = nextBall(cell, ordered[i], variances[i], mishits, model.scatter2, model.loose);
     const whens = shots.map((k) => counted[k].when).sort();
     return {
       clubId: cell.clubId,

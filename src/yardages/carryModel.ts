@@ -17,6 +17,8 @@ export interface CarryModel {
   /** π at the anchor loft, and σ² of a solid full swing. */
   readonly mishits: number;
   readonly scatter2: number;
+  /** Share of solid strikes that are loose: twice the scatter. */
+  readonly loose: number;
   /** Probability that each shot was struck solid, in the order of the shots given. */
   readonly solid: Float64Array;
 }
@@ -47,7 +49,16 @@ export function fitCarryModel(
   const { mean, covariance } = averageOverScales(cells, observed.sheet, fit);
   const n = cells.length;
   const own = observed.ownInformation.map((information, i) => ownShare(information, covariance[i * n + i]));
-  return { cells, mean, covariance, own, mishits: fit.mishits, scatter2: fit.scatter2, solid: observed.solid };
+  return {
+    cells,
+    mean,
+    covariance,
+    own,
+    mishits: fit.mishits,
+    scatter2: fit.scatter2,
+    loose: fit.loose,
+    solid: observed.solid,
+  };
 }
 
 /**

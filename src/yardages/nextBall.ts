@@ -12,6 +12,7 @@ export const FORECAST_PROBABILITIES: readonly number[] = Array.from({ length: 19
  * scatter and a day's unevenness.
  *
  * @param mean θ of the cell. @param variance its posterior variance.
+ * @param scatter2 σ² of a solid full swing. @param loose share of solid strikes that are loose.
  * @param mishits π at the anchor loft, already raised for mishits that were never logged.
  */
 export function nextBall(
@@ -20,6 +21,7 @@ export function nextBall(
   variance: number,
   mishits: number,
   scatter2: number,
+  loose: number,
 ): GaussianMixture {
   const own = scatter2 * scatterFactor(cell.swing) ** 2;
   const rest = variance + PRIOR.forecast ** 2;
@@ -27,8 +29,8 @@ export function nextBall(
   const solid = 1 - mishit;
   const eased = cell.swing === 'full' ? PRIOR.eased : 0;
   const nodes: [weight: number, mean: number, variance: number][] = [
-    [solid * (1 - PRIOR.loose - eased), mean, own + rest],
-    [solid * PRIOR.loose, mean, own * PRIOR.looseFactor ** 2 + rest],
+    [solid * (1 - loose - eased), mean, own + rest],
+    [solid * loose, mean, own * PRIOR.looseFactor ** 2 + rest],
     [solid * eased, mean + Math.log(1 - PRIOR.easedBy), own + rest],
     ...PRIOR.shortfall.map((share, s): [number, number, number] => [
       mishit * PRIOR.shortfallWeight[s],

@@ -45,7 +45,13 @@ export function observedInformation(
   const cells = traits.full.length;
   const reader = strikeReader(evidence, traits);
   const { sums } = reader;
-  const state = { mishits: fit.mishits, scatter2: fit.scatter2, widening: 0 };
+  const state = {
+    mishits: fit.mishits,
+    scatter2: fit.scatter2,
+    widening: 0,
+    calledMishit: fit.calledMishit,
+    loose: fit.loose,
+  };
   const complete = new Float64Array(count);
   const missing = new Float64Array(count);
   const pull = new Float64Array(count);

@@ -63,7 +63,7 @@ export const PRIOR = {
   /** Scatter of every logged shot beside the golfer's own: uneven ground, unnoticed wind. */
   course: 0.027,
   /** The same for a forecast from a known lie. */
-  forecast: 0.023,
+  forecast: 0.02,
 
   /** Scatter of a solid strike at a full swing: prior guess and how many shots it is worth. */
   scatter: 0.048,
@@ -79,7 +79,8 @@ export const PRIOR = {
   shortfallWeight: [0.34, 0.32, 0.23, 0.11],
   mishitScatter: 0.025,
   /** Solid strikes that were loose (twice the scatter), or full swings eased by 5.5 %. */
-  loose: 0.07,
+  loose: 0.06,
+  looseShots: 20,
   looseFactor: 2,
   eased: 0.05,
   easedBy: 0.055,
@@ -88,9 +89,12 @@ export const PRIOR = {
   /** Anything else: a wrong club, a slip of the thumb. */
   outlier: 0.015,
   outlierScatter: 0.25,
-  /** How often a strike is called solid or a mishit: by strikes that are solid, slight or bad mishits, outliers. */
-  saidSolid: { solid: 0.95, slight: 0.45, bad: 0.12, outlier: 0.7 },
-  saidMishit: { solid: 0.05, slight: 0.55, bad: 0.88, outlier: 0.3 },
+  /**
+   * How often a strike is called a mishit when it is solid, a slight mishit, a bad one, an outlier:
+   * a first guess, and how many labelled strikes of that class the guess is worth.
+   */
+  calledMishit: [0.08, 0.55, 0.88, 0.3],
+  calledMishitShots: [25, 15, 15, 15],
   /** A shortfall from which a mishit counts as bad. */
   badFrom: 0.12,
 

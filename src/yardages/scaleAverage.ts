@@ -18,8 +18,8 @@ export interface CellPosterior {
 }
 
 /** Widths of the prior's parts that are tried against each golfer's own shots. */
-const CLUB_SCALES = [0.8, 1.2, 2];
-const SWING_SCALES = [0.8, 1.7];
+const CLUB_SCALES = [0.5, 0.8, 1.2, 2];
+const SWING_SCALES = [0.5, 0.8, 1.7];
 const WALK_SCALES = [0.4, 1.8];
 
 /** What drift a golfer may have had since his last knot, as a share of the walk over 210 days. */

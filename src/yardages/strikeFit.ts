@@ -11,7 +11,7 @@ import {
 } from './jointInformation.ts';
 import { PRIOR } from './priorTable.ts';
 import { SHARED_COUNT, sharedVariances } from './sharedEffects.ts';
-import { SUM, strikeReader } from './strikeMixture.ts';
+import { SUM, strikeReader, WORD_CLASSES } from './strikeMixture.ts';
 
 /** Rounds of the search at the most, and the step in ln carry below which it has settled. */
 const MOST_ROUNDS = 14;
@@ -29,6 +29,10 @@ export interface StrikeFit {
   readonly dayEffect: Float64Array;
   readonly mishits: number;
   readonly scatter2: number;
+  /** Probability that a strike is called a mishit, by class of strike. */
+  readonly calledMishit: Float64Array;
+  /** Share of solid strikes that are loose. */
+  readonly loose: number;
   readonly rounds: number;
 }
 
@@ -138,14 +142,21 @@ export function fitStrikes(
   const fitScatter = new Float64Array(cells);
   let mishits: number = PRIOR.mishits / (PRIOR.mishits + PRIOR.solids);
   let scatter2 = PRIOR.scatter ** 2;
+  let loose: number = PRIOR.loose;
+  const calledMishit = Float64Array.from(PRIOR.calledMishit);
+  const called = new Float64Array(WORD_CLASSES.length);
+  const labelled = new Float64Array(WORD_CLASSES.length);
   let rounds = 0;
   for (let step = Number.POSITIVE_INFINITY; rounds < MOST_ROUNDS && step > SETTLED; rounds++) {
     const widening = WIDENING[rounds] ?? 0;
-    const state = { mishits, scatter2, widening };
+    const state = { mishits, scatter2, widening, calledMishit, loose };
     clearInformation(sheet, dayEffect);
     fitScatter.fill(0);
+    called.fill(0);
+    labelled.fill(0);
     let solid = 0;
     let mishit = 0;
+    let looseStrikes = 0;
     let exposure = 0;
     let scatter = 0;
     for (let k = 0; k < evidence.count; k++) {
@@ -153,9 +164,15 @@ export function fitStrikes(
       addShot(sheet, evidence, k, sums[SUM.information], sums[SUM.pull]);
       solid += sums[SUM.solid];
       mishit += sums[SUM.mishit];
+      looseStrikes += sums[SUM.loose];
       exposure += traits.mishitFactor[evidence.cell[k]] * (1 - sums[SUM.outlier]);
       scatter += sums[SUM.scatter];
       fitScatter[evidence.cell[k]] += sums[SUM.scatterOfFit];
+      if (evidence.word[k] === 0) continue;
+      for (let c = 0; c < WORD_CLASSES.length; c++) {
+        labelled[c] += sums[SUM.wordClass + c];
+        if (evidence.word[k] === 2) called[c] += sums[SUM.wordClass + c];
+      }
     }
     eliminateDays(sheet);
     addClaims(sheet, claims, unknowns);
@@ -176,7 +193,12 @@ export function fitStrikes(
     const inverse = invertFromCholesky(matrix, size);
     for (let i = 0; i < cells; i++) scatter += fitScatter[i] * inverse[i * size + i];
     mishits = (PRIOR.mishits + mishit) / (PRIOR.mishits + PRIOR.solids + exposure);
+    for (let c = 0; c < WORD_CLASSES.length; c++) {
+      const worth = PRIOR.calledMishitShots[c];
+      calledMishit[c] = (worth * PRIOR.calledMishit[c] + called[c]) / (worth + labelled[c]);
+    }
+    loose = (PRIOR.looseShots * PRIOR.loose + looseStrikes) / (PRIOR.looseShots + solid);
     scatter2 = (PRIOR.scatterShots * PRIOR.scatter ** 2 + scatter) / (PRIOR.scatterShots + solid);
   }
-  return { unknowns, dayEffect, mishits, scatter2, rounds };
+  return { unknowns, dayEffect, mishits, scatter2, calledMishit, loose, rounds };
 }

@@ -10,7 +10,14 @@ export interface StrikeState {
   readonly scatter2: number;
   /** Extra variance of every node while the fit still searches; 0 at the end. */
   readonly widening: number;
+  /** Probability that a strike is called a mishit when it is solid, a slight mishit, a bad one, an outlier. */
+  readonly calledMishit: ArrayLike<number>;
+  /** Share of solid strikes that are loose. */
+  readonly loose: number;
 }
+
+/** The kinds of strike that a golfer's words are judged by. */
+export const WORD_CLASSES = ['solid', 'slight', 'bad', 'outlier'] as const;
 
 /** Positions of the sums that one shot leaves in the scratch array. */
 export const SUM = {
@@ -40,7 +47,11 @@ export const SUM = {
   pullScatterInformation: 15,
   /** Σ over solid nodes of r f² / (factor · M²): what the fit's own variance adds to the evidence on σ². */
   scatterOfFit: 16,
-  count: 17,
+  /** Responsibility by class of strike, in the order of WORD_CLASSES; four places. */
+  wordClass: 17,
+  /** Responsibility of loose strikes. */
+  loose: 21,
+  count: 22,
 } as const;
 
 const SHORTFALLS = PRIOR.shortfall.length;
@@ -51,20 +62,12 @@ const MOST_NODES = 6 + SHORTFALLS;
 const FIRST_MISHIT = 5;
 const OUTLIER = FIRST_MISHIT + SHORTFALLS;
 
-/** How likely each word is for each node: row-major [none, solid, mishit] × node. */
-const WORD_LIKELIHOOD = (() => {
-  const table = new Float64Array(3 * MOST_NODES).fill(1);
-  const set = (node: number, kind: keyof typeof PRIOR.saidSolid) => {
-    table[MOST_NODES + node] = PRIOR.saidSolid[kind];
-    table[2 * MOST_NODES + node] = PRIOR.saidMishit[kind];
-  };
-  for (let node = 0; node < FIRST_MISHIT; node++) set(node, 'solid');
-  PRIOR.shortfall.forEach((share, s) => {
-    set(FIRST_MISHIT + s, share >= PRIOR.badFrom ? 'bad' : 'slight');
-  });
-  set(OUTLIER, 'outlier');
-  return table;
-})();
+/** The class of strike that each node belongs to, as a place in WORD_CLASSES. */
+const NODE_CLASS = Uint8Array.from({ length: MOST_NODES }, (_, node) => {
+  if (node < FIRST_MISHIT) return 0;
+  if (node === OUTLIER) return 3;
+  return PRIOR.shortfall[node - FIRST_MISHIT] >= PRIOR.badFrom ? 2 : 1;
+});
 
 /** Share of mishits of a shot: π times the factor of its club, at most .6. */
 export function mishitShare(mishits: number, factor: number): number {
@@ -110,8 +113,8 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
       own[node] = ownVariance;
       variance[node] = ownVariance + rest;
     };
-    set(0, solid * (1 - PRIOR.loose - easedShare - mixUpShare * mixUps), 0, scatter, base);
-    set(1, solid * PRIOR.loose, 0, scatter * PRIOR.looseFactor ** 2, base);
+    set(0, solid * (1 - state.loose - easedShare - mixUpShare * mixUps), 0, scatter, base);
+    set(1, solid * state.loose, 0, scatter * PRIOR.looseFactor ** 2, base);
     set(2, solid * easedShare, LOG_EASED, scatter, base);
     set(3, longer > 0 ? solid * mixUpShare : 0, longer, scatter, base);
     set(4, shorter < 0 ? solid * mixUpShare : 0, shorter, scatter, base);
@@ -124,10 +127,10 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
   }
 
   /** Weighs the nodes against the shot; fills responsibility, error and spread; returns the likelihood. */
-  function weighNodes(k: number, fitted: number): number {
+  function weighNodes(k: number, fitted: number, state: StrikeState): number {
     const least = evidence.logLeast[k] - fitted;
     const most = evidence.logMost[k] - fitted;
-    const word = evidence.word[k] * MOST_NODES;
+    const word = evidence.word[k];
     let total = 0;
     for (let j = 0; j < MOST_NODES; j++) {
       if (weight[j] === 0) {
@@ -135,7 +138,8 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
         continue;
       }
       const v = variance[j];
-      const prior = weight[j] * WORD_LIKELIHOOD[word + j];
+      const mishitWord = state.calledMishit[NODE_CLASS[j]];
+      const prior = weight[j] * (word === 0 ? 1 : word === 1 ? 1 - mishitWord : mishitWord);
       if (least === most) {
         const e = least - shift[j];
         error[j] = e;
@@ -169,7 +173,7 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
     sums.fill(0);
     const factor = traits.mishitFactor[evidence.cell[k]];
     const mishit = layOutNodes(k, state);
-    const total = weighNodes(k, fitted);
+    const total = weighNodes(k, fitted, state);
     if (!(total > 0)) return;
     sums[SUM.logLikelihood] = Math.log(total);
     const capped = state.mishits * factor > mishit;
@@ -190,6 +194,7 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
       const e = error[j];
       const square = e * e + spread[j];
       const pull = e / v;
+      sums[SUM.wordClass + NODE_CLASS[j]] += r;
       const f = own[j] / v;
       const t = j === OUTLIER ? 0 : j >= FIRST_MISHIT ? slopeMishit : slopeSolid;
       const u = 0.5 * f * (square / v - 1);
@@ -209,6 +214,7 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
       else if (j >= FIRST_MISHIT) sums[SUM.mishit] += r;
       else {
         sums[SUM.solid] += r;
+        if (j === 1) sums[SUM.loose] += r;
         const factors = own[j] / state.scatter2;
         sums[SUM.scatter] += (r * (f * f * square + own[j] * (1 - f))) / factors;
         sums[SUM.scatterOfFit] += (r * f * f) / factors;
