@@ -18,7 +18,7 @@ export function ownScriptUrl(url: string, page: string): string {
 }
 
 /** The one policy name that the page's Content Security Policy lets us make. */
-const POLICY = 'default';
+const POLICY = 'carrybook';
 
 let policy: ScriptUrlPolicy | undefined;
 

@@ -32,16 +32,12 @@ export function BookPage({ logbook, book, layout }: Props) {
       />
       {layout.card.length === 0 && <p class={css.note}>{words.yardages.noClubs}</p>}
       <div class={css.columns}>
-        <div>
+        <div class={css.wedges}>
           {layout.wedges.length > 0 && <WedgeMatrix layout={layout} asOf={book.asOf} />}
-          <p class={css.note}>
-            {words.yardages.howTo(short)} {words.yardages.borrowedKey} {words.yardages.tap}
-          </p>
+          <p class={css.note}>{words.yardages.howTo(short)}</p>
         </div>
-        <div>
-          {layout.card.length > 0 && <ClubCard layout={layout} asOf={book.asOf} />}
-          <Asides layout={layout} asOf={book.asOf} />
-        </div>
+        <div class={css.card}>{layout.card.length > 0 && <ClubCard layout={layout} asOf={book.asOf} />}</div>
+        <Asides layout={layout} asOf={book.asOf} />
       </div>
       <footer class={css.foot}>
         <DisplayChoices />

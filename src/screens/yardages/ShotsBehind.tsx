@@ -9,7 +9,7 @@ import css from './NumberPage.module.css';
 import { shotSentence } from './shotSentence.ts';
 
 /** How many shots stand on the page before the rest is asked for. */
-const FIRST_SHOTS = 12;
+const FIRST_SHOTS = 20;
 
 interface Props {
   readonly logbook: Logbook;

@@ -8,7 +8,7 @@ import press from '../parts/Press.module.css';
 import { addressOf, type Route } from '../route.ts';
 import { words } from '../words.ts';
 import { BookPage } from './BookPage.tsx';
-import { layOutBook } from './layOutBook.ts';
+import { layOutBook, numbersOf } from './layOutBook.ts';
 import { backToCard, NumberPage } from './NumberPage.tsx';
 import css from './Yardages.module.css';
 
@@ -70,9 +70,7 @@ export function Yardages({ path }: { readonly path: Route }) {
       </>
     );
   }
-  const shown = [...layout.value.card, ...layout.value.wedges]
-    .flatMap(({ slots }) => slots)
-    .flatMap((slot) => (slot.kind === 'number' ? [slot.cell] : []));
+  const shown = [...new Set(numbersOf([...layout.value.card, ...layout.value.wedges]))];
   return (
     <NumberPage
       key={address}
@@ -81,7 +79,7 @@ export function Yardages({ path }: { readonly path: Route }) {
       club={club}
       spec={spec}
       cell={cell}
-      shown={[...new Set(shown)]}
+      shown={shown}
     />
   );
 }

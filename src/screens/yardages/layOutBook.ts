@@ -16,12 +16,15 @@ export interface Row {
   readonly slots: readonly Slot[];
 }
 
+/** Why a number stands aside, the most wanted first. */
+const ASIDE_ORDER = ['swing', 'out of bag', 'before'] as const;
+
 /** A number that has no place on card or matrix: another swing, a club as it was built before, a club out of the bag. */
 export interface Aside {
   readonly club: Club;
   readonly spec: SpecPeriod;
   readonly cell: BookCell;
-  readonly why: 'swing' | 'before' | 'out of bag';
+  readonly why: (typeof ASIDE_ORDER)[number];
 }
 
 /** A book laid out as a card: wedges by swing, full swings in loft order, and the rest. */
@@ -30,6 +33,11 @@ export interface BookLayout {
   readonly wedges: readonly Row[];
   readonly card: readonly Row[];
   readonly asides: readonly Aside[];
+}
+
+/** The numbers of some rows, in their order. */
+export function numbersOf(rows: readonly Row[]): BookCell[] {
+  return rows.flatMap(({ slots }) => slots.flatMap((slot) => (slot.kind === 'number' ? [slot.cell] : [])));
 }
 
 /** The swing lengths of the wedge matrix, shortest first: one column each. */
@@ -47,7 +55,7 @@ function specOf(club: Club, specId: string, asOf: string): SpecPeriod {
 /**
  * Lays a book out as a card. Clubs stand in loft order, strongest loft first, those of one loft by
  * name; a wedge has its row in the matrix and its full swing on the card too. No number of the book
- * is lost: what fits neither stands in `asides`, in the book's order.
+ * is lost: what fits neither stands in `asides`.
  *
  * Assumes that the book was reckoned from this logbook.
  */
@@ -86,6 +94,8 @@ export function layOutBook(logbook: Logbook, book: Book): BookLayout {
     const why = !club.inBag ? 'out of bag' : spec.id === specOn(club, book.asOf).id ? 'swing' : 'before';
     asides.push({ club, spec, cell, why });
   }
-  asides.sort((a, b) => clockHours(b.cell.swing) - clockHours(a.cell.swing));
+  const order = new Map(inLoftOrder.map(({ club }, i) => [club.id, i]));
+  const rank = ({ club, why }: Aside) => ASIDE_ORDER.indexOf(why) * 1000 + (order.get(club.id) ?? order.size);
+  asides.sort((a, b) => rank(a) - rank(b) || clockHours(b.cell.swing) - clockHours(a.cell.swing));
   return { swings: MATRIX_SWINGS, wedges, card, asides };
 }

@@ -5,8 +5,8 @@ import { day } from '../day.ts';
 import { type DistanceUnit, distanceWithUnit, plusMinusOfError } from '../distance.ts';
 import { words } from '../words.ts';
 
-/** What was measured of a shot, in words: its carry, else a bound on it, else its total, else that nothing was. */
-function measured(shot: Shot, unit: DistanceUnit): string {
+/** What was measured of a shot, in words: its carry, else a bound on it, else its total; null when nothing was. */
+function measured(shot: Shot, unit: DistanceUnit): string | null {
   const { carry, carryAtLeast_m: least, carryAtMost_m: most, total } = shot;
   if (carry) {
     return words.number.carry(distanceWithUnit(carry.m, unit), plusMinusOfError(carryError(shot), unit));
@@ -16,7 +16,14 @@ function measured(shot: Shot, unit: DistanceUnit): string {
     ...(most === null ? [] : [words.number.shortOf(distanceWithUnit(most, unit))]),
   ];
   if (bounds.length > 0) return bounds.join(', ');
-  return total ? words.number.total(distanceWithUnit(total.m, unit)) : words.number.noMeasure;
+  return total && words.number.total(distanceWithUnit(total.m, unit));
+}
+
+function where(shot: Shot, round: Round | undefined): string {
+  if (round?.play === 'practice ground') {
+    return round.ball === 'range' ? words.number.rangeBall : words.number.practiceGround;
+  }
+  return shot.lie === null ? words.number.lieOpen : words.lie[shot.lie];
 }
 
 /**
@@ -28,9 +35,11 @@ function measured(shot: Shot, unit: DistanceUnit): string {
 export function shotSentence(shot: Shot, round: Round | undefined, unit: DistanceUnit, asOf: string): string {
   const date = round?.date ?? shot.at;
   return [
-    ...(date ? [day(date, asOf)] : []),
-    shot.lie === null ? words.number.lieOpen : words.lie[shot.lie],
+    date && day(date, asOf),
+    where(shot, round),
     shot.strike === null ? words.number.strikeOpen : words.strike[shot.strike],
     measured(shot, unit),
-  ].join(' · ');
+  ]
+    .filter((piece) => piece !== null)
+    .join(' · ');
 }
