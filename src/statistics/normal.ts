@@ -27,7 +27,6 @@ export function normalDensity(z: number): number {
 export function normalDistribution(z: number): number {
   const size = Math.abs(z);
   if (size <= 0.66291) return 0.5 + centre(z);
-  if (size === Infinity) return z > 0 ? 1 : 0;
   if (Number.isNaN(size)) throw notANumber(z);
   const tail = Math.exp(-0.5 * z * z) * (size <= TAIL_FROM ? middleFactor(size) : tailFactor(size));
   return z < 0 ? tail : 1 - tail;
@@ -42,7 +41,6 @@ export function normalDistribution(z: number): number {
  */
 export function logNormalDistribution(z: number): number {
   if (Number.isNaN(z)) throw notANumber(z);
-  if (z === -Infinity) return -Infinity;
   if (z < -TAIL_FROM) return -0.5 * z * z + Math.log(tailFactor(-z));
   if (z < -0.66291) return -0.5 * z * z + Math.log(middleFactor(-z));
   if (z <= 0.66291) return Math.log(normalDistribution(z));

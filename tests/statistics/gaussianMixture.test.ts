@@ -73,6 +73,11 @@ test('the quantile crosses a valley of next to no density', () => {
   expect(mixtureDistribution(apart, mixtureQuantile(apart, 0.5))).toBe(0.5);
 });
 
+test('the quantile is found far out in a tail, where Newton steps alone would creep', () => {
+  const wide = { weights: Float64Array.of(0.5, 0.5), means: Float64Array.of(0, 40), deviations: Float64Array.of(1, 1) };
+  expect(Math.abs(mixtureQuantile(wide, 1e-300) / normalQuantile(2e-300) - 1)).toBeLessThanOrEqual(1e-10);
+});
+
 test('one component alone is the normal distribution', () => {
   const one = { weights: Float64Array.of(1), means: Float64Array.of(140), deviations: Float64Array.of(7) };
   for (const p of [1e-9, 0.1, 0.5, 0.9, 0.999]) {

@@ -30,6 +30,11 @@ test('the sum keeps what plain addition loses', () => {
   expect(mean([1, 1e100, 1, -1e100])).toBe(0.5);
 });
 
+test('a mean that no double can hold does not spoil the deviation', () => {
+  // The mean, 1e16 + 1, lies between two doubles.
+  expect(standardDeviation([1e16, 1e16 + 2])).toBe(Math.SQRT2);
+});
+
 test('too few values, or no finite ones, are refused', () => {
   expect(() => mean([])).toThrow(new RangeError('no values: a mean needs at least one'));
   expect(() => mean([1, Number.NaN])).toThrow(/sum to NaN/);

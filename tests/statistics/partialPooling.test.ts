@@ -109,4 +109,6 @@ test('what tells nothing of spread is refused', () => {
   );
   expect(() => partialPooling([[1, 1], [2]])).toThrow(/no group varies within itself/);
   expect(() => partialPooling([[1, Number.NaN], [2]])).toThrow(/value 1 of group 0 is NaN/);
+  const next = 1 + Number.EPSILON;
+  expect(() => partialPooling([[1, next], [1e6]])).toThrow(/differ without bound/);
 });
