@@ -86,6 +86,21 @@ test('carry from total undoes total from carry, and a longer total is a longer c
   );
 });
 
+test('totals grow with carries in every table, by a fifth of the carry at least', () => {
+  for (const kind of KINDS) {
+    for (let loft = 0; loft <= 90; loft += 1) {
+      for (const ground of GROUNDS) {
+        const { carry_m: carry, total_m: total } = rollTable(kind, degrees(loft), ground);
+        expect(carry.length).toBeGreaterThan(8);
+        for (let i = 1; i < carry.length; i++) {
+          expect(carry[i]).toBeGreaterThan(carry[i - 1]);
+          expect((total[i] - total[i - 1]) / (carry[i] - carry[i - 1])).toBeGreaterThan(0.199);
+        }
+      }
+    }
+  }
+});
+
 test('the spread is 40 % of the roll and 2 yd together', () => {
   const { roll_m: roll, sd_m: sd } = expectedRoll('driver', degrees(10.5), metres(210), 'firm');
   expect(sd).toBeCloseTo(Math.sqrt((0.4 * roll) ** 2 + 1.8288 ** 2), 12);

@@ -208,6 +208,18 @@ test('the error is the share of the effect its cause and club have', () => {
   expect(errorShare('down', 64)).toBe(0.1);
 });
 
+test('a pitch that the wind would blow back is not adjustable and says so', () => {
+  const lob = standardiser(launched(club('wedge', 60), 20));
+  const ground = metres(0.1);
+  const unknown = { kind: 'direction unknown', mps: metresPerSecond(11), reference_m: ground } as const;
+  for (const conditions of [inWind(12, 11, STANDARD_DENSITY, 0.1), { ...CALM_DAY, wind: unknown }]) {
+    expect(standardise(lob, conditions, 0)).toEqual({
+      kind: 'not adjustable',
+      why: 'in this wind the shot would carry next to nothing',
+    });
+  }
+});
+
 test('any club, carry, air, wind and slope gives figures or a reason, never NaN', () => {
   const outcomes = new Set<string>();
   fc.assert(

@@ -70,6 +70,26 @@ test('a target just under the top is met on the way down, one just over it is un
   expect(fly(WEDGE, still(1.2), apex + 0.001)).toEqual({ kind: 'unreachable', why: 'above the top of the flight' });
 });
 
+test('whatever the launch, a target just under the top is met falling, not climbing', () => {
+  for (let speed = 20; speed <= 70; speed += 1.7) {
+    const start = launch(speed, 25, 400);
+    const { apex_m: apex } = landed(start, still(1.2));
+    for (const under of [1e-6, 1e-3, 0.02]) {
+      expect(landed(start, still(1.2), apex - under).angle_deg).toBeGreaterThanOrEqual(0);
+    }
+  }
+});
+
+test('a fall of five kilometres is not followed to its end', () => {
+  expect(fly(DRIVE, still(1.2), -5000)).toEqual({ kind: 'unreachable', why: 'still in the air after a minute' });
+});
+
+test('a spinning ball let go at rest falls', () => {
+  const flight = landed(launch(0, 0, 500), still(1.2), -2);
+  expect(flight.time_s).toBeGreaterThan(Math.sqrt(4 / 9.81));
+  expect(flight.time_s).toBeLessThan(1);
+});
+
 test('a ball struck downwards lands where it lies', () => {
   const flight = landed(launch(30, -20, 100), still(1.2));
   expect(flight.carry_m).toBeCloseTo(0, 6);
