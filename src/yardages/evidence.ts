@@ -76,7 +76,10 @@ export function packEvidence(shots: readonly ShotEvidence[]): EvidenceArrays {
       throw new RangeError(`no evidence: ln carry ${shot.logLeast} to ${shot.logMost}, variance ${shot.variance}`);
     }
     let day = dayNumbers.get(shot.day);
-    if (day === undefined) dayNumbers.set(shot.day, (day = dayNumbers.size));
+    if (day === undefined) {
+      day = dayNumbers.size;
+      dayNumbers.set(shot.day, day);
+    }
     packed.cell[k] = shot.cell;
     packed.day[k] = day;
     packed.logLeast[k] = shot.logLeast;

@@ -59,7 +59,7 @@ export function observedInformation(
   const mishits = nuisance(count, (PRIOR.mishits + PRIOR.solids) * fit.mishits * (1 - fit.mishits));
   const scatter = nuisance(count, PRIOR.scatterShots / 2);
   for (let k = 0; k < count; k++) {
-    reader.read(k, fittedCarry(evidence, k, fit.unknowns, fit.dayEffect), state);
+    reader.read(k, fittedCarry(evidence, k, fit.unknowns, fit.dayEffect), state, true);
     complete[k] = sums[SUM.information];
     missing[k] = sums[SUM.missing];
     pull[k] = sums[SUM.pull];

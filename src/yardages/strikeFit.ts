@@ -160,7 +160,7 @@ export function fitStrikes(
     let exposure = 0;
     let scatter = 0;
     for (let k = 0; k < evidence.count; k++) {
-      reader.read(k, fittedCarry(evidence, k, unknowns, dayEffect), state);
+      reader.read(k, fittedCarry(evidence, k, unknowns, dayEffect), state, false);
       addShot(sheet, evidence, k, sums[SUM.information], sums[SUM.pull]);
       solid += sums[SUM.solid];
       mishit += sums[SUM.mishit];

@@ -25,33 +25,28 @@ export const SUM = {
   information: 0,
   /** Σ r_j e_j / v_j, the pull on ln carry. */
   pull: 1,
-  /** Var(e_j / v_j) over nodes and censoring: the information that is missing. */
-  missing: 2,
-  /** Responsibility of solid strikes (tight, loose, eased), and of mishits, and of outliers. */
-  solid: 3,
-  mishit: 4,
-  outlier: 5,
-  /** Σ over solid nodes of r times E[(own scatter)²] / (factor · M²): evidence on σ². */
+  /** Responsibility of solid strikes (tight, loose, eased, mixed up), of mishits, of outliers, of loose ones. */
+  solid: 2,
+  mishit: 3,
+  outlier: 4,
+  loose: 5,
+  /** Σ over solid nodes of r E[(own scatter)²] / (factor · M²), evidence on σ²; and what the fit's variance adds. */
   scatter: 6,
-  /** ln of the mixture's likelihood. */
-  logLikelihood: 7,
-  /** Covariance of the pull with the scores of logit π and of ln σ², and those scores' own covariance. */
-  pullMishits: 8,
-  pullScatter: 9,
-  mishitsMissing: 10,
-  scatterMissing: 11,
-  mishitsScatter: 12,
-  /** Information on logit π and on ln σ² if the nodes were known, and E[f e / v]. */
-  mishitsInformation: 13,
-  scatterInformation: 14,
-  pullScatterInformation: 15,
-  /** Σ over solid nodes of r f² / (factor · M²): what the fit's own variance adds to the evidence on σ². */
-  scatterOfFit: 16,
+  scatterOfFit: 7,
   /** Responsibility by class of strike, in the order of WORD_CLASSES; four places. */
-  wordClass: 17,
-  /** Responsibility of loose strikes. */
-  loose: 21,
-  count: 22,
+  wordClass: 8,
+  /** Var(e_j / v_j) over nodes and censoring: the information that is missing. */
+  missing: 12,
+  /** Covariance of the pull with the scores of logit π and of ln σ², and the variances of those scores. */
+  pullMishits: 13,
+  pullScatter: 14,
+  mishitsMissing: 15,
+  scatterMissing: 16,
+  /** Information on logit π and on ln σ² if the nodes were known, and E[f e / v]. */
+  mishitsInformation: 17,
+  scatterInformation: 18,
+  pullScatterInformation: 19,
+  count: 20,
 } as const;
 
 const SHORTFALLS = PRIOR.shortfall.length;
@@ -82,7 +77,7 @@ export function mishitShare(mishits: number, factor: number): number {
  *   r_j ∝ w_j · P(word | j) · N(ρ; d_j, v_j)     (measured)
  *   r_j ∝ w_j · P(word | j) · [Φ((b−d_j)/s_j) − Φ((a−d_j)/s_j)]     (censored to a … b)
  *
- * `read(k, fitted, state)` leaves the sums named in {@link SUM} in `sums`.
+ * `read(k, fitted, state, thorough)` leaves the sums named in {@link SUM} in `sums`.
  *
  * Source: Dempster, Laird & Rubin 1977 for r; Louis 1982 for the missing information.
  */
@@ -107,22 +102,26 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
     const shorter = traits.shorterSwing[cell];
     const mixUps = (longer > 0 ? 1 : 0) + (shorter < 0 ? 1 : 0);
     const mixUpShare = mixUps ? PRIOR.mixUp / mixUps : 0;
-    const set = (node: number, share: number, mean: number, ownVariance: number, rest: number) => {
-      weight[node] = share;
-      shift[node] = mean;
-      own[node] = ownVariance;
-      variance[node] = ownVariance + rest;
-    };
-    set(0, solid * (1 - state.loose - easedShare - mixUpShare * mixUps), 0, scatter, base);
-    set(1, solid * state.loose, 0, scatter * PRIOR.looseFactor ** 2, base);
-    set(2, solid * easedShare, LOG_EASED, scatter, base);
-    set(3, longer > 0 ? solid * mixUpShare : 0, longer, scatter, base);
-    set(4, shorter < 0 ? solid * mixUpShare : 0, shorter, scatter, base);
+    weight[0] = solid * (1 - state.loose - easedShare - mixUpShare * mixUps);
+    weight[1] = solid * state.loose;
+    weight[2] = solid * easedShare;
+    weight[3] = longer > 0 ? solid * mixUpShare : 0;
+    weight[4] = shorter < 0 ? solid * mixUpShare : 0;
+    shift[2] = LOG_EASED;
+    shift[3] = longer;
+    shift[4] = shorter;
+    own.fill(scatter);
+    own[1] = scatter * PRIOR.looseFactor ** 2;
+    variance.fill(scatter + base);
+    variance[1] = own[1] + base;
     for (let s = 0; s < SHORTFALLS; s++) {
-      const share = (1 - PRIOR.outlier) * mishit * PRIOR.shortfallWeight[s];
-      set(FIRST_MISHIT + s, share, LOG_REMAINDER[s], scatter, base + PRIOR.mishitScatter ** 2);
+      const node = FIRST_MISHIT + s;
+      weight[node] = (1 - PRIOR.outlier) * mishit * PRIOR.shortfallWeight[s];
+      shift[node] = LOG_REMAINDER[s];
+      variance[node] += PRIOR.mishitScatter ** 2;
     }
-    set(OUTLIER, PRIOR.outlier, 0, scatter, base + PRIOR.outlierScatter ** 2);
+    weight[OUTLIER] = PRIOR.outlier;
+    variance[OUTLIER] += PRIOR.outlierScatter ** 2;
     return mishit;
   }
 
@@ -169,63 +168,80 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
     return total;
   }
 
-  function read(k: number, fitted: number, state: StrikeState): void {
+  /** Reads shot k: the sums that the search needs, and with `thorough` those on missing information too. */
+  function read(k: number, fitted: number, state: StrikeState, thorough: boolean): void {
     sums.fill(0);
-    const factor = traits.mishitFactor[evidence.cell[k]];
     const mishit = layOutNodes(k, state);
     const total = weighNodes(k, fitted, state);
     if (!(total > 0)) return;
-    sums[SUM.logLikelihood] = Math.log(total);
-    const capped = state.mishits * factor > mishit;
+    let information = 0;
+    let pull = 0;
+    let solid = 0;
+    let scatter = 0;
+    let scatterOfFit = 0;
+    for (let j = 0; j < MOST_NODES; j++) {
+      if (responsibility[j] === 0) continue;
+      const r = responsibility[j] / total;
+      responsibility[j] = r;
+      const v = variance[j];
+      const e = error[j];
+      information += r / v;
+      pull += (r * e) / v;
+      sums[SUM.wordClass + NODE_CLASS[j]] += r;
+      if (j >= FIRST_MISHIT) continue;
+      const f = own[j] / v;
+      const factor = state.scatter2 / own[j];
+      solid += r;
+      scatter += r * factor * (f * f * (e * e + spread[j]) + own[j] * (1 - f));
+      scatterOfFit += r * factor * f * f;
+    }
+    sums[SUM.information] = information;
+    sums[SUM.pull] = pull;
+    sums[SUM.solid] = solid;
+    sums[SUM.outlier] = responsibility[OUTLIER];
+    sums[SUM.mishit] = 1 - solid - responsibility[OUTLIER];
+    sums[SUM.loose] = responsibility[1];
+    sums[SUM.scatter] = scatter;
+    sums[SUM.scatterOfFit] = scatterOfFit;
+    if (thorough) readMissing(k, mishit, state);
+  }
+
+  /** Moments of the scores over the nodes, for the information that is missing. */
+  function readMissing(k: number, mishit: number, state: StrikeState): void {
+    const capped = state.mishits * traits.mishitFactor[evidence.cell[k]] > mishit;
     const slopeMishit = capped ? 0 : 1 - state.mishits;
     const slopeSolid = (-mishit / (1 - mishit)) * slopeMishit;
     let meanT = 0;
     let meanU = 0;
     let tt = 0;
-    let tu = 0;
     let uu = 0;
     let pt = 0;
     let pu = 0;
     let pp = 0;
     for (let j = 0; j < MOST_NODES; j++) {
-      if (responsibility[j] === 0) continue;
-      const r = responsibility[j] / total;
+      const r = responsibility[j];
+      if (r === 0) continue;
       const v = variance[j];
-      const e = error[j];
-      const square = e * e + spread[j];
-      const pull = e / v;
-      sums[SUM.wordClass + NODE_CLASS[j]] += r;
+      const square = error[j] * error[j] + spread[j];
+      const pull = error[j] / v;
       const f = own[j] / v;
       const t = j === OUTLIER ? 0 : j >= FIRST_MISHIT ? slopeMishit : slopeSolid;
       const u = 0.5 * f * (square / v - 1);
-      sums[SUM.information] += r / v;
-      sums[SUM.pull] += r * pull;
       pp += r * (square / (v * v));
       meanT += r * t;
       meanU += r * u;
       tt += r * t * t;
-      tu += r * t * u;
       uu += r * u * u;
       pt += r * pull * t;
       pu += r * pull * u;
       sums[SUM.scatterInformation] += r * 0.5 * f * f;
       sums[SUM.pullScatterInformation] += r * f * pull;
-      if (j === OUTLIER) sums[SUM.outlier] += r;
-      else if (j >= FIRST_MISHIT) sums[SUM.mishit] += r;
-      else {
-        sums[SUM.solid] += r;
-        if (j === 1) sums[SUM.loose] += r;
-        const factors = own[j] / state.scatter2;
-        sums[SUM.scatter] += (r * (f * f * square + own[j] * (1 - f))) / factors;
-        sums[SUM.scatterOfFit] += (r * f * f) / factors;
-      }
     }
     const pull = sums[SUM.pull];
     sums[SUM.missing] = pp - pull * pull;
     sums[SUM.pullMishits] = pt - pull * meanT;
     sums[SUM.pullScatter] = pu - pull * meanU;
     sums[SUM.mishitsMissing] = tt - meanT * meanT;
-    sums[SUM.mishitsScatter] = tu - meanT * meanU;
     sums[SUM.scatterMissing] = uu - meanU * meanU;
     sums[SUM.mishitsInformation] = capped ? 0 : mishit * (1 - mishit) * (1 - sums[SUM.outlier]);
   }
