@@ -1,6 +1,6 @@
 import { type Metres, metres } from '../units/metres.ts';
 import { STANDARD_DENSITY } from './air.ts';
-import { type FlownClub, launchOf } from './delivery.ts';
+import { type FlownClub, launchOf } from './flownClub.ts';
 import { fly, type Launch, still } from './trajectory.ts';
 
 /** The launch whose carry in standard conditions is the stock carry. */
@@ -48,7 +48,7 @@ export function standardCarry(launch: Launch): Metres {
  * @param stockCarry_m above 0. Every club reaches 20 to 200 m, woods and irons 330 m.
  * @returns the launch, or `no launch` when no ball speed up to 150 m/s carries that far.
  * @throws RangeError when the carry is not above 0, or the loft outside 0 to 90°.
- * Source: delivery.ts (from memory) and trajectory.ts.
+ * Source: flownClub.ts (from memory) and trajectory.ts.
  */
 export function launchFor(club: FlownClub, stockCarry_m: Metres): ClubLaunch | NoLaunch {
   if (!(stockCarry_m > 0)) throw new RangeError(`stock carry ${stockCarry_m} m: above 0 is needed`);

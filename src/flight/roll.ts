@@ -1,10 +1,9 @@
 import type { Ground } from '../golf/conditions.ts';
 import { type Degrees, degrees } from '../units/degrees.ts';
 import { type Metres, metres } from '../units/metres.ts';
-import { METRES_PER_YARD } from '../units/yards.ts';
 import { STANDARD_DENSITY } from './air.ts';
 import { bounceAndRun } from './bounceAndRun.ts';
-import { type FlownKind, launchOf } from './delivery.ts';
+import { type FlownKind, launchOf } from './flownClub.ts';
 import { fly, still } from './trajectory.ts';
 
 /** How far a ball runs on from its pitch mark (negative: comes back), and the standard deviation about that. */
@@ -25,9 +24,9 @@ export interface RollTable {
   readonly total_m: Float64Array;
 }
 
-/** Spread of a roll about its expectation: a share of it, and a floor. Own estimate. */
+/** Spread of a roll about its expectation: a share of it, and a floor of 2 yd, m. Own estimate. */
 const ROLL_SPREAD_SHARE = 0.4;
-const ROLL_SPREAD_FLOOR_M = 2 * METRES_PER_YARD;
+const ROLL_SPREAD_FLOOR_M = 1.8288;
 /** Ball speeds of the nodes, m/s. */
 const NODE_STEP = 2.5;
 const NODES = 44;
@@ -67,7 +66,7 @@ function computeTable(kind: FlownKind, loft_deg: Degrees, ground: Ground): RollT
  * @param loft_deg 0 to 90°; taken to the nearest quarter degree.
  * @returns nodes of carry and total in standard conditions on level ground, both strictly growing from 0.
  * @throws RangeError when the loft is outside 0 to 90°.
- * Source: launch of delivery.ts, trajectory.ts, bounceAndRun.ts.
+ * Source: launch of flownClub.ts, trajectory.ts, bounceAndRun.ts.
  */
 export function rollTable(kind: FlownKind, loft_deg: Degrees, ground: Ground): RollTable {
   const loft = degrees(Math.round(loft_deg * 4) / 4);

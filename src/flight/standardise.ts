@@ -1,6 +1,5 @@
 import { type Metres, metres } from '../units/metres.ts';
 import { metresPerSecond } from '../units/metresPerSecond.ts';
-import { metresPerSecondFromMilesPerHour, milesPerHour } from '../units/milesPerHour.ts';
 import { errorShare } from './adjustmentError.ts';
 import { STANDARD_DENSITY } from './air.ts';
 import type { FlightConditions } from './flightConditions.ts';
@@ -51,8 +50,8 @@ export interface UnreachableRise {
 
 export type Adjustment = Adjusted | NotAdjustable | UnreachableRise;
 
-/** A stronger wind, as noted at its own height, is not adjusted for: 25 mph. Own rule. */
-const STRONGEST_WIND = metresPerSecondFromMilesPerHour(milesPerHour(25));
+/** A stronger wind, as noted at its own height, is not adjusted for, m/s (25 mph). Own rule. */
+const STRONGEST_WIND = 11.176;
 /** A noted wind speed is taken as right to ± 20 %, one standard deviation. Own estimate. */
 const WIND_SPEED_SHARE = 0.2;
 /** A noted wind direction, rounded to the hour of the clock, is right to ± 10°, one standard deviation. Own estimate. */

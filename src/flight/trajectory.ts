@@ -38,7 +38,8 @@ export interface Unreachable {
   readonly why: 'above the top of the flight' | 'still in the air after a minute';
 }
 
-export type Flight = Landed | Unreachable;
+/** How a flight ended. */
+export type Trajectory = Landed | Unreachable;
 
 /** Greatest mass of a ball, kg. Source: Equipment Rules (R&A/USGA), 45.93 g. */
 export const BALL_MASS = 0.04593;
@@ -173,7 +174,7 @@ export function fly(
   rise_m = 0,
   dragAndLift: DragAndLift = MODERN_BALL,
   step_s: number = STEP,
-): Flight {
+): Trajectory {
   checked(launch, surroundings, rise_m, step_s);
   const { wind } = surroundings;
   ball = dragAndLift;

@@ -1,4 +1,4 @@
-import type { FlownClub, FlownKind } from '../../src/flight/delivery.ts';
+import type { FlownClub, FlownKind } from '../../src/flight/flownClub.ts';
 import { type ClubLaunch, launchFor } from '../../src/flight/launch.ts';
 import { degrees } from '../../src/units/degrees.ts';
 import { metres } from '../../src/units/metres.ts';

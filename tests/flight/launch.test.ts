@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { FlownKind } from '../../src/flight/delivery.ts';
+import type { FlownKind } from '../../src/flight/flownClub.ts';
 import { launchFor, standardCarry } from '../../src/flight/launch.ts';
 import { degrees } from '../../src/units/degrees.ts';
 import { metres } from '../../src/units/metres.ts';

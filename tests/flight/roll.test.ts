@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { bounceAndRun } from '../../src/flight/bounceAndRun.ts';
-import type { FlownKind } from '../../src/flight/delivery.ts';
+import type { FlownKind } from '../../src/flight/flownClub.ts';
 import { carryFromTotal, expectedRoll, rollTable } from '../../src/flight/roll.ts';
 import { degrees } from '../../src/units/degrees.ts';
 import { metres } from '../../src/units/metres.ts';

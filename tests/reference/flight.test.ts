@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { airDensity, pressureAtAltitude, STANDARD_DENSITY } from '../../src/flight/air.ts';
 import { bounceAndRun } from '../../src/flight/bounceAndRun.ts';
-import type { FlownClub } from '../../src/flight/delivery.ts';
 import { type DragAndLift, MODERN_BALL, measuredDrag, measuredLift } from '../../src/flight/dragAndLift.ts';
+import type { FlownClub } from '../../src/flight/flownClub.ts';
 import { launchFor } from '../../src/flight/launch.ts';
 import {
   BALL_MASS,
