@@ -22,7 +22,7 @@ export interface RoundStart {
 /** Latest round first: by date, then by when it began, then by id. */
 function latestFirst(one: Round, other: Round): number {
   const key = (round: Round) => `${round.date} ${round.startedAt ?? ''} ${round.id}`;
-  return key(other).localeCompare(key(one));
+  return key(one) < key(other) ? 1 : key(one) > key(other) ? -1 : 0;
 }
 
 /** A hole of which nothing is known but its number. @throws RangeError when that is no hole number. */

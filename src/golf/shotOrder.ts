@@ -9,11 +9,16 @@ const LAST_NUMBER = 999;
 /** What decides the place of a shot. */
 type Placed = Pick<Shot, 'id' | 'hole' | 'number' | 'at'>;
 
+/** When the shot was hit, in milliseconds; one without a moment stands first. */
+function momentOf(shot: Placed): number {
+  return shot.at === null ? Number.MIN_SAFE_INTEGER : Date.parse(shot.at);
+}
+
 function compare(one: Placed, other: Placed): number {
   if (one.hole !== other.hole) return one.hole - other.hole;
   if (one.number !== other.number) return one.number - other.number;
-  const moments = (one.at ?? '').localeCompare(other.at ?? '');
-  if (moments !== 0) return moments;
+  const [moment, otherMoment] = [momentOf(one), momentOf(other)];
+  if (moment !== otherMoment) return moment - otherMoment;
   return one.id < other.id ? -1 : one.id > other.id ? 1 : 0;
 }
 
