@@ -35,5 +35,5 @@ test('gaps belong to full swings: to the longer club first, then to the shorter'
   });
   const book = { ...smallBook([long, same, middle]), gaps: [gap('c', 'x'), gap('a', 'c'), gap('y', 'a')] };
   expect(gapsOf(book, same).map(({ longer, shorter }) => longer + shorter)).toEqual(['ac', 'cx']);
-  expect(gapsOf(book, middle)).toEqual([]);
+  expect(gapsOf(book, cellOf('a', 'a1', '9:00', 85))).toEqual([]);
 });
