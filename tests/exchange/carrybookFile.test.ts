@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { latestInstant, logbookOf, readCarrybookFile, writeCarrybookFile } from '../../src/exchange/carrybookFile.ts';
+import { utf8Bytes } from '../../src/exchange/documentText.ts';
 import { readAnyFile } from '../../src/exchange/readAnyFile.ts';
 import { REFUSAL_LIMIT, refusalSentence } from '../../src/exchange/refusal.ts';
 import { brokenFiles } from '../fixtures/brokenFiles.ts';
@@ -79,6 +80,25 @@ describe('a broken file', () => {
     const refusals = refusalsOf(readCarrybookFile(text(file)));
     expect(refusals.map(({ path }) => path)).toEqual(Array.from({ length: 20 }, (_, n) => `shots[${n}].number`));
   });
+});
+
+test('ids that lead nowhere are told for the first places only', () => {
+  const file = smallFile();
+  file.shots = Array.from({ length: 50 }, (_, n) => ({ ...file.shots[1], id: `s${n}`, clubId: 'c99' }));
+  const refusals = refusalsOf(readCarrybookFile(text(file)));
+  expect(refusals.map(({ path }) => path)).toEqual(Array.from({ length: 20 }, (_, n) => `shots[${n}].clubId`));
+});
+
+test('bytes are counted as UTF-8 has them', () => {
+  fc.assert(
+    fc.property(
+      fc.string({ unit: 'binary' }),
+      fc.string({ unit: fc.constantFrom('a', '\uD83D', '\uDE00') }),
+      (a, b) => {
+        expect(utf8Bytes(a + b)).toBe(Buffer.byteLength(a + b));
+      },
+    ),
+  );
 });
 
 describe('any bytes at all', () => {
@@ -278,5 +298,6 @@ function turnedRound(file: Record<string, unknown>): unknown {
   };
   const turned = keys(file) as Record<string, unknown[]>;
   for (const list of ['clubs', 'rounds', 'shots', 'reviews', 'done', 'deleted']) turned[list]?.reverse();
+  for (const round of turned.rounds) (round as { holes?: unknown[] }).holes?.reverse();
   return turned;
 }

@@ -211,6 +211,28 @@ test('a spec period that only the earlier state of a club has is kept: shots sta
   expect(wedge?.specPeriods.map(({ id }) => id)).toEqual(['w52a', 'w52b']);
 });
 
+test('a club always keeps a spec period, whatever stamps stand in a file', () => {
+  fc.assert(
+    fc.property(logbookArbitrary, logbookArbitrary, (a, b) => {
+      for (const club of mergeLogbooks(a, b).clubs) expect(club.specPeriods.length).toBeGreaterThan(0);
+    }),
+    { numRuns: 400 },
+  );
+  const stamped = small((f) => {
+    Object.assign(f.clubs[1], { changedAt: '2026-05-09T08:00:00Z' });
+    Object.assign(f.clubs[1].specPeriods[0], { changedAt: '2026-05-01T08:00:00Z', device: 'd1' });
+    f.deleted.push({ id: 'w52', of: 'club', at: '2026-05-05T08:00:00Z' });
+  });
+  expect(settledLogbook(stamped).clubs.find(({ id }) => id === 'w52')?.specPeriods).toHaveLength(1);
+});
+
+test('of an unknown key of the logbook the larger JSON stays', () => {
+  const [one, two] = ['one', 'two'].map((ours) => small((f) => Object.assign(f, { ours })));
+  for (const merged of [mergeLogbooks(one, two), mergeLogbooks(two, one), mergeLogbooks(small(), two)]) {
+    expect((merged as unknown as { ours: string }).ours).toBe('two');
+  }
+});
+
 test('the report of a merge counts what an import does', () => {
   const theirs = small((f) => {
     f.shots[1].changedAt = '2026-05-03T08:00:00Z';

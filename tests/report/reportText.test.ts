@@ -87,6 +87,15 @@ describe('the report for people', () => {
     expect(rows[2]).toMatch(/^ {2}7 iron +10:30 +33° +140 /);
   });
 
+  test('has a club that is out of the bag apart too', () => {
+    const clubs = logbook.clubs.map((club) => (club.id === 'c7' ? { ...club, inBag: false } : club));
+    const out = reportText({ ...logbook, clubs }, book, yards).split('\n');
+    const titles = ['Card', 'Wedges', 'Other', 'Gaps'].map((title) => out.findIndex((line) => line.startsWith(title)));
+    const places = out.flatMap((line, at) => (line.startsWith('  7 iron ') && !line.includes('–') ? [at] : []));
+    expect(places).toHaveLength(3);
+    for (const at of places) expect(at > titles[2] && at < titles[3]).toBe(true);
+  });
+
   test('has gaps in words, and the reasons of what was left out with their counts', () => {
     expect(rowsUnder('Gaps')[1]).toMatch(/^ {2}7 iron – 52° +42 +38 to 46 +wide gap +0 %$/);
     expect(rowsUnder('Left out').slice(0, 2)).toEqual(['  2  shots  no distance noted', '  1  shot   no club noted']);
