@@ -1,6 +1,7 @@
 import { type Binned, ONLY } from '../logbook/database.ts';
 import { openRoundId } from '../logbook/roundStore.ts';
 import { findShot } from '../logbook/shotStore.ts';
+import type { Image } from '../logbook/undoEntry.ts';
 import { bringBackRound, bringBackShot } from './binned.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type Outcome, written } from './outcome.ts';
@@ -32,9 +33,14 @@ export function restoreFromBin(keeper: Keeper, binned: Binned): Promise<Outcome<
         return written(undefined);
       }
       const closed = kept.round.closed || (await openRoundId(db)) !== null;
-      await bringBackRound(pen, { ...kept.round, closed });
+      const round = await bringBackRound(pen, { ...kept.round, closed });
+      const images: Image[] = [{ of: 'round', id: round.id, before: null, after: round.changedAt }];
       if (!closed) await db.openRound.put({ key: ONLY, roundId: kept.round.id });
-      for (const shot of kept.shots) await bringBackShot(pen, shot);
+      for (const shot of kept.shots) {
+        const { id, roundId, changedAt } = await bringBackShot(pen, shot);
+        images.push({ of: 'shot', id, roundId, before: null, after: changedAt });
+      }
+      await pen.remember('restore round', images);
       return written(undefined);
     }),
   );

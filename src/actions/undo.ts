@@ -1,8 +1,8 @@
 import { ONLY } from '../logbook/database.ts';
-import { openRoundId, takeRound } from '../logbook/roundStore.ts';
+import { openRoundId } from '../logbook/roundStore.ts';
 import { findShot } from '../logbook/shotStore.ts';
 import type { Image, UndoEntry, UndoWhat } from '../logbook/undoEntry.ts';
-import { binShot, bringBackRound, bringBackShot, leaveTombstone, liftTombstone } from './binned.ts';
+import { binRound, binShot, bringBackRound, bringBackShot, leaveTombstone, liftTombstone } from './binned.ts';
 import type { Keeper } from './keeper.ts';
 import type { UnsavedWhat } from './line.ts';
 import { type Outcome, refuse, type Written, written } from './outcome.ts';
@@ -47,8 +47,24 @@ async function takeBack(pen: Pen, entry: UndoEntry): Promise<Written<UndoEntry, 
   for (const image of entry.images) {
     if ((await stampNow(pen, image)) !== image.after) return refuse({ kind: 'changed since' });
   }
-  for (const image of entry.images) await putBack(pen, image);
+  for (const image of entry.images) {
+    await putBack(pen, image);
+    if (image.before) await restamp(pen, image, image.before.changedAt);
+  }
   return written(entry);
+}
+
+/** The record is as the action before left it, under a later stamp: that action must know it again. */
+async function restamp(pen: Pen, image: Image, was: string): Promise<void> {
+  const now = await stampNow(pen, image);
+  const same = (other: Image) => other.of === image.of && other.id === image.id && other.after === was;
+  const entries = (await pen.db.undo.toArray()).filter((entry) => entry.images.some(same));
+  await pen.db.undo.bulkPut(
+    entries.map((entry) => ({
+      ...entry,
+      images: entry.images.map((other) => (same(other) ? { ...other, after: now } : other)),
+    })),
+  );
 }
 
 async function stampNow(pen: Pen, image: Image): Promise<string | null> {
@@ -77,8 +93,7 @@ async function putRoundBack(pen: Pen, image: Image & { of: 'round' }): Promise<v
   const { db } = pen;
   if (!image.before) {
     const round = await db.rounds.get(image.id);
-    await takeRound(db, image.id);
-    if (round) await leaveTombstone(pen, 'round', round);
+    if (round) await binRound(pen, round);
     return;
   }
   const back = await bringBackRound(pen, image.before, ...(image.after ? [image.after] : []));

@@ -47,8 +47,9 @@ export function connect(options: ConnectionOptions): Connection {
   };
 
   const drop = (db: LogbookDatabase) => {
-    db.close();
+    // Forgotten before it is closed: closing tells of itself at once.
     if (current === db) current = null;
+    db.close();
   };
 
   const openAgainFor = (db: LogbookDatabase) => {

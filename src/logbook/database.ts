@@ -65,6 +65,7 @@ export class LogbookDatabase extends Dexie {
   constructor(name: string, versions: readonly SchemaVersion[], factory: IDBFactory, newId: () => string) {
     super(name, {
       indexedDB: factory,
+      IDBKeyRange: globalThis.IDBKeyRange,
       autoOpen: false,
       // The browser's default answers before the record has reached the disk: a flat battery would lose it.
       chromeTransactionDurability: 'strict',

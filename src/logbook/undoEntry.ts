@@ -14,6 +14,7 @@ export type UndoWhat =
   | 'close round'
   | 'reopen round'
   | 'delete round'
+  | 'restore round'
   | 'save club'
   | 'remove club';
 
