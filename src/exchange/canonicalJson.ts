@@ -21,9 +21,8 @@ export function canonicalValue(value: unknown, schema?: Schema): unknown {
   for (const [key, inner] of Object.entries(shape)) {
     if (value[key] !== undefined) ordered[key] = canonicalValue(value[key], inner);
   }
-  for (const key of Object.keys(value).sort()) {
-    if (!Object.hasOwn(shape, key) && value[key] !== undefined) ordered[key] = canonicalValue(value[key]);
-  }
+  const unknown = Object.keys(value).filter((key) => !Object.hasOwn(shape, key) && value[key] !== undefined);
+  for (const key of unknown.sort()) ordered[key] = canonicalValue(value[key]);
   return ordered;
 }
 

@@ -19,17 +19,25 @@ export function bare(schema: Schema): { readonly schema: Schema; readonly nullab
   }
 }
 
+type Shape = Readonly<Record<string, Schema>>;
+
+/** Shapes found before: a file asks for the same few once a record. */
+const shapes = new WeakMap<Schema, Shape>();
+
 /** The keys of an object schema with their schemas, in the schema's order; undefined for any other schema. */
-export function shapeOf(schema: Schema): Readonly<Record<string, Schema>> | undefined {
+export function shapeOf(schema: Schema): Shape | undefined {
+  const known = shapes.get(schema);
+  if (known) return known;
+  const shape = findShape(schema);
+  if (shape) shapes.set(schema, shape);
+  return shape;
+}
+
+function findShape(schema: Schema): Shape | undefined {
   const def = definition(bare(schema).schema);
   if (def.type === 'object') return def.shape;
   // A union of a word and an object (the wind of a shot) has the keys of the object.
-  if (def.type === 'union') {
-    for (const option of def.options) {
-      const shape = shapeOf(option);
-      if (shape) return shape;
-    }
-  }
+  if (def.type === 'union') return def.options.map(findShape).find((shape) => shape !== undefined);
   return undefined;
 }
 
@@ -49,6 +57,6 @@ export function schemaAt(schema: Schema, path: readonly PropertyKey[]): Schema |
   return at;
 }
 
-function ownOf(shape: Readonly<Record<string, Schema>> | undefined, key: string): Schema | undefined {
+function ownOf(shape: Shape | undefined, key: string): Schema | undefined {
   return shape && Object.hasOwn(shape, key) ? shape[key] : undefined;
 }

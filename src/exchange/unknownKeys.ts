@@ -22,6 +22,7 @@ function isKeyed(value: unknown): value is Record<string, unknown> {
 }
 
 function addUnknown(value: unknown, schema: Schema, skip: string | undefined, sum: Unknown): void {
+  if (typeof value !== 'object') return;
   if (Array.isArray(value)) {
     const element = elementOf(schema);
     if (element) for (const each of value) addUnknown(each, element, undefined, sum);
