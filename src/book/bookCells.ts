@@ -9,6 +9,8 @@ export interface NamedCell extends Cell {
   readonly specId: string;
   /** In the bag, and as the club is built now. */
   readonly current: boolean;
+  /** The golfer says that this swing is one of his with the club. */
+  readonly played: boolean;
 }
 
 /** The cells of one golfer, in bag order, and the way from a shot to its cell. */
@@ -84,5 +86,6 @@ function cellOf(
     club: clubNumber,
     period,
     current,
+    played: !club.notPlayed.includes(swing),
   };
 }

@@ -1,3 +1,4 @@
+import type { Adjusted } from '../flight/standardise.ts';
 import { daysBetween } from '../golf/instant.ts';
 import type { Shot } from '../golf/shot.ts';
 import { BOUND_ERROR, carryError } from '../yardages/carryError.ts';
@@ -39,7 +40,12 @@ export function foundCarry(shot: Shot, carryOfTotal: (total_m: number) => FoundC
  * of its measure and its lie, and says which shared effects it loads on (rough, sand, practice
  * ground, drift since then).
  *
+ * What air and wind did is taken out as far as the flight model knows it; that a golfer's ball may
+ * answer to them otherwise is an error all his shots in like conditions share, so it is no variance
+ * but a loading on his own response: of the size of the model's error, in units of the response's.
+ *
  * @param cell index of its cell. @param day index of its round. @param asOf instant of the book.
+ * @param adjusted what the conditions did; null: standard conditions, level.
  */
 export function shotEvidence(
   counted: CountedShot,
@@ -47,14 +53,23 @@ export function shotEvidence(
   cell: number,
   day: number,
   asOf: string,
+  adjusted: Adjusted | null,
 ): ShotEvidence {
   const { shot, round } = counted;
   const lie = lieEffect(counted);
   const practice = practiceEffect(round.play, round.ball);
   const special = tagEffect(shot);
-  const offset = lie.offset + practice.offset + special.offset;
-  const centre = Number.isFinite(found.most_m) ? Math.max(found.most_m, found.least_m) : found.least_m;
-  const variance = (found.error_m / centre) ** 2 + PRIOR.course ** 2 + lie.scatter ** 2 + special.variance;
+  const weather = weatherEffect(adjusted);
+  const offset = lie.offset + practice.offset + special.offset + weather.offset;
+  const least = found.least_m > 0 ? Math.max(1, found.least_m + weather.slope_m) : 0;
+  const most = Math.max(1, found.most_m + weather.slope_m);
+  const centre = Number.isFinite(most) ? most : least;
+  const variance =
+    (found.error_m ** 2 + weather.slopeError_m ** 2) / centre ** 2 +
+    PRIOR.course ** 2 +
+    lie.scatter ** 2 +
+    special.variance +
+    weather.variance;
   const age_days = Math.max(0, daysBetween(counted.when, asOf));
   const drift = driftShares(age_days).flatMap((share, step): [number, number][] =>
     share > 0 ? [[SHARED_EFFECTS.length + step, share]] : [],
@@ -63,11 +78,11 @@ export function shotEvidence(
   return {
     cell,
     day,
-    logLeast: found.least_m > 0 ? Math.log(found.least_m) - offset : Number.NEGATIVE_INFINITY,
-    logMost: Number.isFinite(found.most_m) ? Math.log(found.most_m) - offset : Number.POSITIVE_INFINITY,
+    logLeast: Math.log(least) - offset,
+    logMost: Math.log(most) - offset,
     variance,
     word: wordOf(shot),
-    shared: [...lie.shared, ...practice.shared, ...roll, ...drift],
+    shared: [...lie.shared, ...practice.shared, ...weather.shared, ...roll, ...drift],
   };
 }
 
@@ -119,4 +134,31 @@ function tagEffect(shot: Shot): { offset: number; variance: number } {
     }
   }
   return { offset, variance };
+}
+
+interface WeatherEffect {
+  readonly offset: number;
+  readonly variance: number;
+  readonly slope_m: number;
+  readonly slopeError_m: number;
+  readonly shared: LieEffect['shared'];
+}
+
+const NO_WEATHER: WeatherEffect = { offset: 0, variance: 0, slope_m: 0, slopeError_m: 0, shared: [] };
+
+function weatherEffect(adjusted: Adjusted | null): WeatherEffect {
+  if (!adjusted) return NO_WEATHER;
+  const { windLog, airLog, slopeAdd_m, sigmas } = adjusted;
+  const shared: [number, number][] = [];
+  if (windLog !== 0) {
+    shared.push([sharedIndex('wind'), (Math.sign(windLog) * sigmas.windModelLog) / PRIOR.windResponse]);
+  }
+  if (airLog !== 0) shared.push([sharedIndex('air'), (Math.sign(airLog) * sigmas.airModelLog) / PRIOR.airResponse]);
+  return {
+    offset: windLog + airLog,
+    variance: sigmas.windReadingLog ** 2,
+    slope_m: slopeAdd_m,
+    slopeError_m: sigmas.slope_m,
+    shared,
+  };
 }

@@ -10,16 +10,10 @@ import type { Cell } from './cell.ts';
  *
  * @param mean θ = ln carry of each cell; not changed.
  * @param variance posterior variance of each θ.
- * @param counts which cells take part: those of the bag as it is now.
  */
-export function orderedCarries(
-  cells: readonly Cell[],
-  mean: Float64Array,
-  variance: ArrayLike<number>,
-  counts: (cell: number) => boolean,
-): Float64Array {
+export function orderedCarries(cells: readonly Cell[], mean: Float64Array, variance: ArrayLike<number>): Float64Array {
   const ordered = mean.slice();
-  const full = cells.flatMap((cell, i) => (cell.swing === 'full' && counts(i) ? [i] : []));
+  const full = cells.flatMap((cell, i) => (cell.swing === 'full' ? [i] : []));
   full.sort((a, b) => cells[b].loft_deg - cells[a].loft_deg || mean[a] - mean[b]);
   const pooled = isotonicRegression(
     full.map((i) => mean[i]),
@@ -30,7 +24,6 @@ export function orderedCarries(
   });
   const byPeriod = new Map<number, number[]>();
   cells.forEach((cell, i) => {
-    if (!counts(i)) return;
     const swings = byPeriod.get(cell.period);
     if (swings) swings.push(i);
     else byPeriod.set(cell.period, [i]);

@@ -1,0 +1,72 @@
+import { type FlightConditions, flightConditions } from '../flight/flightConditions.ts';
+import type { FlownClub } from '../flight/flownClub.ts';
+import { launchFor } from '../flight/launch.ts';
+import { type Adjustment, type Standardiser, standardise, standardiser } from '../flight/standardise.ts';
+import type { Degrees } from '../units/degrees.ts';
+import { type Metres, metres } from '../units/metres.ts';
+import type { CountedShot } from './countedShots.ts';
+
+/**
+ * Stock carries are rounded to steps of 2 % before a launch is solved for them: what weather does to a
+ * carry hardly depends on its length, and equal steps let one answer serve many shots and many books.
+ */
+const CARRY_STEP_LOG = 0.02;
+/** Answers kept at the most; beyond it all are dropped and worked out again. */
+const MOST_KEPT = 60_000;
+
+const launches = new Map<string, Standardiser | string>();
+const answers = new Map<string, Adjustment>();
+
+/** Whether anything but standard conditions is noted for a shot. */
+export function hasConditions({ shot, round }: CountedShot): boolean {
+  const { temperature_C, pressure_hPa, altitude_m, humidity_pct, wind_mps } = round.conditions;
+  const noted = [temperature_C, pressure_hPa, altitude_m, humidity_pct, wind_mps, shot.rise_m, shot.wind];
+  return noted.some((value) => value !== null);
+}
+
+/**
+ * What air, wind and slope did to a shot, given the stock carry of its cell. Kept, so that the same
+ * question in a later book costs nothing; the answer never depends on what was asked before.
+ *
+ * @param stock_m stock carry of the cell, m. @param bearing_deg of the hole, or null.
+ */
+export function adjustmentOf(
+  counted: CountedShot,
+  loft_deg: Degrees,
+  stock_m: number,
+  bearing_deg: Degrees | null,
+): Adjustment {
+  const { shot, round, club } = counted;
+  if (club.kind === 'putter') throw new RangeError(`club ${club.id} is a putter: it has no carry`);
+  const conditions = flightConditions(round.conditions, shot.wind, bearing_deg);
+  if (conditions.kind === 'refused') return { kind: 'not adjustable', why: conditions.why };
+  const step = Math.round(Math.log(stock_m) / CARRY_STEP_LOG);
+  const launchKey = `${club.kind}|${loft_deg}|${club.launch}|${step}`;
+  const key = `${launchKey}|${conditionsKey(conditions)}|${shot.rise_m ?? 0}`;
+  const kept = answers.get(key);
+  if (kept) return kept;
+  const carry = metres(Math.exp(step * CARRY_STEP_LOG));
+  const ready = readyLaunch(launchKey, { kind: club.kind, loft_deg, height: club.launch }, carry);
+  const answer: Adjustment =
+    typeof ready === 'string'
+      ? { kind: 'not adjustable', why: ready }
+      : standardise(ready, conditions, shot.rise_m ?? 0);
+  if (answers.size >= MOST_KEPT) answers.clear();
+  answers.set(key, answer);
+  return answer;
+}
+
+function conditionsKey({ density, wind }: FlightConditions): string {
+  if (wind.kind === 'direction unknown') return `${density}|${wind.mps}|${wind.reference_m}`;
+  return `${density}|${wind.wind.head_mps}|${wind.wind.fromRight_mps}|${wind.wind.reference_m}`;
+}
+
+function readyLaunch(key: string, club: FlownClub, carry_m: Metres): Standardiser | string {
+  const kept = launches.get(key);
+  if (kept !== undefined) return kept;
+  const launch = launchFor(club, carry_m);
+  const ready = launch.kind === 'launch' ? standardiser(launch) : launch.why;
+  if (launches.size >= MOST_KEPT) launches.clear();
+  launches.set(key, ready);
+  return ready;
+}
