@@ -124,6 +124,11 @@ describe('the base world is as stated', () => {
     expect(quantile(lost, 0.5)).toBeGreaterThan(0.06);
     expect(quantile(lost, 0.5)).toBeLessThan(0.16);
     expect(quantile(lost, 0.95)).toBeGreaterThan(0.28);
+    const fat = shots
+      .filter(({ truth }) => truth.ball.strike === 'fat')
+      .map(({ truth }) => 1 - Math.exp(truth.ball.ln));
+    expect(quantile(fat, 0.5)).toBeGreaterThan(0.1);
+    expect(quantile(fat, 0.5)).toBeLessThan(0.25);
     const thin = shots.filter(({ truth }) => truth.ball.strike === 'thin');
     expect(share(thin, ({ truth }) => truth.ball.ln > Math.log(0.92))).toBeGreaterThan(0.3);
   });
@@ -306,7 +311,10 @@ describe('the other worlds differ as they say', () => {
       const iron = full.filter((cell) => cell.club.kind === 'iron').map((cell) => cell.stock_m);
       return full[0].stock_m / Math.min(...iron);
     };
-    expect(sd(golfersOf('other loft curve').map(span))).toBeGreaterThan(1.5 * sd(ordinary().map(span)));
+    const unlike = golfersOf('other loft curve').map(span);
+    const usual = ordinary().map(span);
+    expect(quantile(unlike, 0.2)).toBeLessThan(quantile(usual, 0.1));
+    expect(quantile(unlike, 0.8)).toBeGreaterThan(quantile(usual, 0.9));
   });
 
   test('heavy tails: now and then far off', () => {
