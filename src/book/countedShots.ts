@@ -28,9 +28,10 @@ export function countedShots(logbook: Logbook, asOf: string): { counted: Counted
   const rounds = new Map(logbook.rounds.map((round) => [round.id, round]));
   const counted: CountedShot[] = [];
   const leftOut: LeftOut[] = [];
+  const moment = Date.parse(asOf);
   const shots = [...logbook.shots].sort((a, b) => (a.id < b.id ? -1 : 1));
   for (const shot of shots) {
-    const verdict = judge(shot, clubs, rounds, asOf);
+    const verdict = judge(shot, clubs, rounds, moment);
     if (typeof verdict === 'string') leftOut.push({ shotId: shot.id, why: verdict });
     else counted.push(verdict);
   }
@@ -41,7 +42,7 @@ function judge(
   shot: Shot,
   clubs: ReadonlyMap<string, Club>,
   rounds: ReadonlyMap<string, Round>,
-  asOf: string,
+  moment: number,
 ): CountedShot | string {
   if (shot.clubId === null) return 'no club noted';
   const club = clubs.get(shot.clubId);
@@ -51,7 +52,7 @@ function judge(
   if (!round) return 'its round was deleted';
   if (shot.intent !== 'normal') return `${shot.intent}: only normal swings feed the book`;
   const when = shot.at ?? round.date;
-  if (Date.parse(when) > Date.parse(asOf)) return 'hit after the day of this book';
+  if (Date.parse(when) > moment) return 'hit after the day of this book';
   const specId = club.specPeriods.some((period) => period.id === shot.specId)
     ? (shot.specId as string)
     : specOn(club, when).id;

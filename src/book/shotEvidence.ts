@@ -44,7 +44,7 @@ export function foundCarry(shot: Shot, carryOfTotal: (total_m: number) => FoundC
  * answer to them otherwise is an error all his shots in like conditions share, so it is no variance
  * but a loading on his own response: of the size of the model's error, in units of the response's.
  *
- * @param cell index of its cell. @param day index of its round. @param asOf instant of the book.
+ * @param cell index of its cell. @param day index of its round. @param drift its {@link driftLoadings}.
  * @param adjusted what the conditions did; null: standard conditions, level.
  */
 export function shotEvidence(
@@ -52,7 +52,7 @@ export function shotEvidence(
   found: FoundCarry,
   cell: number,
   day: number,
-  asOf: string,
+  drift: LieEffect['shared'],
   adjusted: Adjusted | null,
 ): ShotEvidence {
   const { shot, round } = counted;
@@ -70,10 +70,6 @@ export function shotEvidence(
     lie.scatter ** 2 +
     special.variance +
     weather.variance;
-  const age_days = Math.max(0, daysBetween(counted.when, asOf));
-  const drift = driftShares(age_days).flatMap((share, step): [number, number][] =>
-    share > 0 ? [[SHARED_EFFECTS.length + step, share]] : [],
-  );
   const roll: [number, number][] = found.rollLoading === 0 ? [] : [[sharedIndex('roll'), found.rollLoading]];
   return {
     cell,
@@ -84,6 +80,14 @@ export function shotEvidence(
     word: wordOf(shot),
     shared: [...lie.shared, ...practice.shared, ...weather.shared, ...roll, ...drift],
   };
+}
+
+/** Loadings of a shot hit then on the steps of the drift up to the moment of the book. */
+export function driftLoadings(when: string, asOf: string): LieEffect['shared'] {
+  const age_days = Math.max(0, daysBetween(when, asOf));
+  return driftShares(age_days).flatMap((share, step): [number, number][] =>
+    share > 0 ? [[SHARED_EFFECTS.length + step, share]] : [],
+  );
 }
 
 function wordOf(shot: Shot): StrikeWord {

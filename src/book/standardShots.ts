@@ -9,7 +9,7 @@ import { adjustmentOf, hasConditions } from './adjustments.ts';
 import type { LeftOut } from './book.ts';
 import { bookCells, type NamedCell } from './bookCells.ts';
 import type { CountedShot } from './countedShots.ts';
-import { type FoundCarry, foundCarry, shotEvidence } from './shotEvidence.ts';
+import { driftLoadings, type FoundCarry, foundCarry, shotEvidence } from './shotEvidence.ts';
 
 /** All that a book rests on: the shots in standard conditions and what the carry model makes of them. */
 export interface StandardShots {
@@ -107,13 +107,17 @@ function layOut(logbook: Logbook, counted: readonly CountedShot[], asOf: string,
   const used = kept.map(({ club, specId, shot }) => ({ clubId: club.id, specId, swing: shot.swing }));
   const named = bookCells(logbook, asOf, used);
   const days = new Map<string, number>();
+  const drifts = new Map<string, ReturnType<typeof driftLoadings>>();
   const evidence = kept.map((one, k) => {
     const day = days.get(one.round.id) ?? days.size;
     days.set(one.round.id, day);
+    const date = one.when.slice(0, 10);
+    const drift = drifts.get(date) ?? driftLoadings(date, asOf);
+    drifts.set(date, drift);
     const cell = named.find(one.club.id, one.specId, one.shot.swing);
     if (cell === undefined) throw new RangeError(`no cell for shot ${one.shot.id}`);
     const stock = known?.stocks.get(stockKey(named.cells[cell]));
-    return shotEvidence(one, foundCarry(one.shot, reckonedFromTotal(one, stock)), cell, day, asOf, adjustments[k]);
+    return shotEvidence(one, foundCarry(one.shot, reckonedFromTotal(one, stock)), cell, day, drift, adjustments[k]);
   });
   return { counted: kept, cells: named.cells, evidence, claims: claimsOf(logbook, named.cells) };
 }
