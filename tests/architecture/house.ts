@@ -33,7 +33,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   exchange: ['zod/mini'],
   logbook: ['dexie', '@preact/signals', 'zod/mini'],
   worker: [],
-  actions: ['@preact/signals'],
+  actions: ['@preact/signals', 'zod/mini'],
   screens: ['preact', 'preact/hooks', '@preact/signals', 'uplot', 'uplot/dist/uPlot.min.css'],
   'report.ts': ['node:'],
   'main.tsx': ['preact', '@preact/signals', 'workbox-window'],

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { lies } from '../../src/golf/lie.ts';
 import { nextShot, type PlayedFrom } from '../../src/golf/nextShot.ts';
 import { missingSlots, openShots } from '../../src/golf/openShots.ts';
-import { endedAs, penaltyStrokes } from '../../src/golf/outcomes.ts';
+import { endedAs, penaltyStrokes } from '../../src/golf/endedAs.ts';
 import { provisionalEntry, provisionalInPlay } from '../../src/golf/provisional.ts';
 import { outcomeField, type Shot } from '../../src/golf/shot.ts';
 import { blankEntry, entryOf, type ShotEntry } from '../../src/golf/shotEntry.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { normalCrps } from '../../src/statistics/crps.ts';
 import { isotonicRegression } from '../../src/statistics/isotonic.ts';
-import { mean, standardDeviation } from '../../src/statistics/moments.ts';
+import { mean, standardDeviation } from '../../src/statistics/mean.ts';
 import { logNormalDistribution, normalDistribution, normalQuantile } from '../../src/statistics/normal.ts';
 import { partialPooling } from '../../src/statistics/partialPooling.ts';
 import { quantile } from '../../src/statistics/quantile.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { mean, standardDeviation } from '../../src/statistics/moments.ts';
+import { mean, standardDeviation } from '../../src/statistics/mean.ts';
 
 const values = fc.array(fc.integer({ min: -1000, max: 1000 }), { minLength: 2, maxLength: 50 });
 
