@@ -1,7 +1,8 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useErrorBoundary } from 'preact/hooks';
 import { OpenFile } from './more/OpenFile.tsx';
 import { openGivenFile } from './more/opening.ts';
 import { openLogbook } from './openLogbook.ts';
+import { Broken } from './parts/Broken.tsx';
 import { Page } from './parts/Page.tsx';
 import { PlacesBar } from './parts/PlacesBar.tsx';
 import { places } from './places.ts';
@@ -28,13 +29,22 @@ function useDroppedFiles(): void {
 /** The app: the place that the address names, on one sheet, with the bar of places under it. */
 export function App() {
   useDroppedFiles();
+  const [error, forgetError] = useErrorBoundary((error) => console.error(error));
   const [id, ...path] = route.value;
   const place = places.find((place) => place.id === id) ?? places[0];
   const isOpening = openLogbook.value === null || id === 'open';
   const address = isOpening ? addressOf('open') : addressOf(...route.value);
   return (
     <>
-      <Page address={address}>{isOpening ? <OpenFile /> : <place.Screen path={path} />}</Page>
+      <Page address={address}>
+        {error ? (
+          <Broken error={error} onAgain={forgetError} />
+        ) : isOpening ? (
+          <OpenFile />
+        ) : (
+          <place.Screen path={path} />
+        )}
+      </Page>
       <PlacesBar />
     </>
   );

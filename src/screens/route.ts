@@ -38,10 +38,21 @@ export function goTo(...parts: Route): void {
   location.hash = addressOf(...parts);
 }
 
+function arrive(): void {
+  address = location.hash;
+  route.value = parse(location.hash);
+}
+
+/** Goes to a place in the stead of the present one, which no way leads back to. */
+export function replaceWith(...parts: Route): void {
+  history.replaceState({ step: steps }, '', addressOf(...parts));
+  arrive();
+}
+
 /** Goes back as the browser would; from an address opened directly, to the place given instead. */
 export function goBack(...otherwise: Route): void {
   if (steps > 0) history.back();
-  else location.replace(addressOf(...otherwise));
+  else replaceWith(...otherwise);
 }
 
 /** Starts to follow the address. Called once, by the page. */
@@ -55,7 +66,6 @@ export function followAddress(): void {
     } else {
       steps = stepOf(history.state);
     }
-    address = location.hash;
-    route.value = parse(location.hash);
+    arrive();
   });
 }

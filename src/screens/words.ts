@@ -16,7 +16,7 @@ const figures = new Intl.NumberFormat(LOCALE);
 
 /** A whole or decimal figure as this language writes it. */
 export function figure(n: number): string {
-  return figures.format(n);
+  return figures.format(n).replace('-', '\u2212');
 }
 
 const percents = new Intl.NumberFormat(LOCALE, { style: 'percent', maximumFractionDigits: 0 });
@@ -33,8 +33,7 @@ const borrowed: Record<Borrowed, string> = {
   'partly borrowed': 'Partly borrowed: your own shots here, and what your other clubs and swings say about this one.',
   'mostly borrowed from neighbours':
     'Mostly borrowed from its neighbours: your other clubs and swings say more about it than the few shots here.',
-  'typical golfer, not you':
-    'Borrowed: no shot of yours stands behind this number. It follows from the loft, from what golfers usually do, and from your other clubs as far as they tell.',
+  'typical golfer, not you': 'A typical golfer’s number for this loft, not yours: there is no shot in the book yet.',
 };
 
 const lie: Record<Lie, string> = {
@@ -71,6 +70,11 @@ export const words = {
     'The Rules of Golf, the Committee’s Local Rules and a school association’s phone policy decide, not this app.',
   ],
   back: 'Back',
+  broken: {
+    title: 'Something went wrong here',
+    why: (why: string) => `The page could not be drawn: ${why}. Nothing that is stored has changed.`,
+    again: 'Start again',
+  },
   places: { label: 'Places', yardages: 'Yardages' },
   units: {
     yards: { long: 'yards', short: 'yd' },
@@ -140,7 +144,7 @@ export const words = {
     noNumber: 'no number',
     noClubs: 'There is no club in this bag yet, so there is no number to show.',
     howTo: (unit: string) =>
-      `Large: stock carry. Small: ±\u00a0${unit}, 8 in 10 sure, then own shots. ~\u00a0dotted: borrowed, no own shot yet. Tap a number for what stands behind it.`,
+      `Large: stock carry. Small: ±\u00a0${unit}, 8 in 10 sure, then own shots. ~\u00a0dotted: borrowed, no own shot yet. Tap a number for what stands behind it. Standard conditions: 20\u00a0°C, sea level, no wind, level ground.`,
     about: 'about',
     shots: (n: number) => counted(n, 'own shot', 'own shots'),
     noShots: 'no own shots',
@@ -155,15 +159,21 @@ export const words = {
     stock: 'Stock carry',
     stockWords: (stock: string, lo: string, hi: string) =>
       `The middle of your solid strikes is ${stock}; 8 in 10 sure that it lies between ${lo} and ${hi}.`,
+    borrowedWords: (stock: string, lo: string, hi: string) =>
+      `About ${stock}, borrowed; 8 in 10 sure that your own lies between ${lo} and ${hi}.`,
     nextTitle: 'The next ball',
     next: (lo: string, hi: string, half: string) =>
       `Mishits included, 8 balls in 10 carry between ${lo} and ${hi}. One in ten falls short of ${lo}. Half carry ${half} or more.`,
     picture: 'Carry of the next ball',
     pictureText: (lo: string, hi: string, stock: string) =>
       `A hill over a scale of carries: 8 balls in 10 between ${lo} and ${hi}, with the stock carry marked at ${stock}.`,
-    pictureKey: 'Hatched: 8 balls in 10. Line: stock carry; bar under it: 8 in 10 sure. Marks: your shots as measured.',
+    pictureKey: 'Hatched: 8 balls in 10. Line: stock carry; bar under it: 8 in 10 sure.',
+    marksKey: 'Marks: your shots as measured, dashed for mishits.',
     borrowedTitle: 'Where it comes from',
-    borrowed,
+    borrowed: (from: Borrowed, shots: number) =>
+      shots === 0 && from !== 'typical golfer, not you'
+        ? 'Borrowed: no shot of yours with this club and swing yet. It follows from your other clubs and swings.'
+        : borrowed[from],
     own: (share: number) => `Own share of the evidence: ${sure(share)}.`,
     claimed: (claimed: string) => `Your own word for it was ${claimed}; that counts as one weak shot.`,
     gapsTitle: 'Beside it',

@@ -110,7 +110,9 @@ export function NextBallPicture({ cell, marks, unit }: Props) {
           </g>
         ))}
       </svg>
-      <figcaption>{words.number.pictureKey}</figcaption>
+      <figcaption>
+        {words.number.pictureKey} {marks.length > 0 && words.number.marksKey}
+      </figcaption>
     </figure>
   );
 }

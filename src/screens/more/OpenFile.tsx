@@ -7,7 +7,7 @@ import { goBack } from '../route.ts';
 import { words } from '../words.ts';
 import { DisplayChoices } from './DisplayChoices.tsx';
 import css from './OpenFile.module.css';
-import { openCarrybookFile, openDemo, openGivenFile, opening } from './opening.ts';
+import { forgetOutcome, openCarrybookFile, openDemo, openGivenFile, opening } from './opening.ts';
 import { Refused } from './Refused.tsx';
 
 /** What came of the last file: being read, refused, failed, or a choice among several logbooks. */
@@ -56,6 +56,8 @@ export function OpenFile() {
   useEffect(() => {
     if (kind !== 'idle' && kind !== 'reading') outcome.current?.scrollIntoView({ block: 'nearest' });
   }, [kind]);
+
+  useEffect(() => forgetOutcome, []);
 
   const take = () => {
     const file = picker.current?.files?.[0];

@@ -1,10 +1,10 @@
 import { signal } from '@preact/signals';
-import { type CarrybookFile, logbookOf } from '../../exchange/carrybookFile.ts';
+import type { CarrybookFile } from '../../exchange/carrybookFile.ts';
 import type { Refusal } from '../../exchange/refusal.ts';
 import type { TeamFile } from '../../exchange/teamFile.ts';
 import { compute } from '../../worker/compute.ts';
 import { openLogbook } from '../openLogbook.ts';
-import { goTo } from '../route.ts';
+import { goTo, replaceWith } from '../route.ts';
 import { chosenUnit } from '../unit.ts';
 import { words } from '../words.ts';
 import { type DemoGolfer, demoSeason } from './demoSeason.ts';
@@ -20,6 +20,11 @@ export type Opening =
 /** The file being opened, or what came of the last one. The open logbook stays as it is until another is open. */
 export const opening = signal<Opening>({ kind: 'idle' });
 
+/** Puts away what came of the last file once it was seen; a file still being read goes on. */
+export function forgetOutcome(): void {
+  if (opening.peek().kind !== 'reading') opening.value = { kind: 'idle' };
+}
+
 /** A file bigger than any that could be read is not even loaded: twice the cap of a team file, bytes. */
 const LARGEST_FILE = 400_000_000;
 
@@ -30,9 +35,9 @@ function failed(name: string, why: string): void {
 /** Opens one logbook: its numbers are shown as of the moment its file was written. */
 export function openCarrybookFile(file: CarrybookFile): void {
   chosenUnit.value = null;
-  openLogbook.value = { logbook: logbookOf(file), asOf: file.exportedAt };
+  openLogbook.value = { logbook: file, asOf: file.exportedAt };
   opening.value = { kind: 'idle' };
-  goTo('yardages');
+  replaceWith('yardages');
 }
 
 async function openText(name: string, text: string): Promise<void> {

@@ -9,7 +9,7 @@ export function PlacesBar() {
   return (
     <nav class={css.bar} aria-label={words.places.label}>
       {places.map(({ id, label }) => (
-        <a key={id} href={addressOf(id)} aria-current={route.value[0] === id ? 'page' : undefined}>
+        <a key={id} href={addressOf(id)} aria-current={(route.value[0] ?? places[0].id) === id ? 'page' : undefined}>
           {label}
         </a>
       ))}

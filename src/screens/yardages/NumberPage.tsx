@@ -50,6 +50,7 @@ export function NumberPage({ logbook, book, club, spec, cell, shown }: Props) {
   const marks = shots.flatMap(({ carry, strike }) =>
     carry ? [{ carry: carry.m, isSolid: strike === null || strike === 'solid' }] : [],
   );
+  const stockWords = cell.shots > 0 ? words.number.stockWords : words.number.borrowedWords;
   const say = (length: BookCell['stock_m']) => distanceWithUnit(length, unit.value);
   return (
     <>
@@ -62,7 +63,7 @@ export function NumberPage({ logbook, book, club, spec, cell, shown }: Props) {
         <div>
           <div class={css.key}>
             <Stock cell={cell} />
-            <p>{words.number.stockWords(say(cell.stock_m), say(cell.lo80_m), say(cell.hi80_m))}</p>
+            <p>{stockWords(say(cell.stock_m), say(cell.lo80_m), say(cell.hi80_m))}</p>
           </div>
           <section aria-labelledby="next-ball">
             <h2 id="next-ball">{words.number.nextTitle}</h2>
@@ -74,7 +75,7 @@ export function NumberPage({ logbook, book, club, spec, cell, shown }: Props) {
           <section aria-labelledby="where-from">
             <h2 id="where-from">{words.number.borrowedTitle}</h2>
             <p>
-              {words.number.borrowed[cell.borrowed]} {cell.shots > 0 && words.number.own(cell.own)}{' '}
+              {words.number.borrowed(cell.borrowed, cell.shots)} {cell.shots > 0 && words.number.own(cell.own)}{' '}
               {cell.swing === 'full' && club.claimed_m !== null && words.number.claimed(say(club.claimed_m))}
             </p>
           </section>

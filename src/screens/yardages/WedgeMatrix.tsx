@@ -37,6 +37,7 @@ export function WedgeMatrix({ layout, asOf }: { readonly layout: BookLayout; rea
                   </span>
                   {slot.kind === 'number' ? (
                     <a href={numberAddress(club, slot.cell, asOf)}>
+                      <Hidden>{words.number.title(clubName(club, spec), swingName(layout.swings[i]))} </Hidden>
                       <Stock cell={slot.cell} />
                     </a>
                   ) : (

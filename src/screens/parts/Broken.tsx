@@ -1,0 +1,21 @@
+import { replaceWith } from '../route.ts';
+import { words } from '../words.ts';
+import { PageHead } from './PageHead.tsx';
+import press from './Press.module.css';
+
+/** Shown in the stead of a page that could not be drawn, instead of an empty screen: why, and the way out. */
+export function Broken({ error, onAgain }: { readonly error: unknown; readonly onAgain: () => void }) {
+  const restart = () => {
+    replaceWith();
+    onAgain();
+  };
+  return (
+    <>
+      <PageHead title={words.broken.title} />
+      <p role="alert">{words.broken.why(error instanceof Error ? error.message : String(error))}</p>
+      <button type="button" class={press.press} onClick={restart}>
+        {words.broken.again}
+      </button>
+    </>
+  );
+}
