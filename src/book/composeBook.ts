@@ -1,14 +1,9 @@
 import type { Logbook } from '../golf/logbook.ts';
 import { metres } from '../units/metres.ts';
-import type { CarryModel } from '../yardages/carryModel.ts';
 import { DEVIATE_80, gapBetween } from '../yardages/gaps.ts';
-import { forecastQuantiles, nextBall } from '../yardages/nextBall.ts';
-import { orderedCarries } from '../yardages/ordering.ts';
+import { forecastQuantiles } from '../yardages/nextBall.ts';
 import type { Book, BookCell, BookGap, Borrowed } from './book.ts';
-import type { NamedCell } from './bookCells.ts';
-import { countedShots } from './countedShots.ts';
-import { forecastMishits } from './forecastMishits.ts';
-import { standardShots } from './standardShots.ts';
+import { type FittedBook, fitBook } from './fitBook.ts';
 
 /** Share of own evidence from which a number is the golfer's, or partly his. Own choice. */
 const YOURS = 0.7;
@@ -24,41 +19,34 @@ const PARTLY = 0.3;
  * @throws RangeError when `asOf` is no instant.
  */
 export function composeBook(logbook: Logbook, asOf: string): Book {
-  if (Number.isNaN(Date.parse(asOf))) throw new RangeError(`${asOf} is no instant`);
-  const { counted, leftOut } = countedShots(logbook, asOf);
-  const standard = standardShots(logbook, counted, asOf);
-  const { cells, model } = standard;
+  return bookOf(fitBook(logbook, asOf));
+}
+
+/** The numbers of a fitted book as screens and report show them. */
+export function bookOf(fitted: FittedBook): Book {
+  const { cells, counted, model, theta } = fitted;
   const n = cells.length;
-  const variances = cells.map((_, i) => model.covariance[i * n + i]);
-  const ordered = orderedCarries(cells, model.mean, variances);
-  const mishits = forecastMishits(logbook, standard.counted, model.mishits);
-  const shotsOf = cells.map(() => [] as number[]);
-  standard.cellOf.forEach((i, k) => {
-    shotsOf[i].push(k);
-  });
   const answered = cells.map((cell, i): BookCell => {
-    const shots = shotsOf[i];
-    const half = DEVIATE_80 * Math.sqrt(variances[i]);
-    const forecast = nextBall(cell, ordered[i], variances[i], mishits, model.scatter2, model.loose);
-    const whens = shots.map((k) => standard.counted[k].when).sort();
+    const shots = fitted.shotsOf[i];
+    const half = DEVIATE_80 * Math.sqrt(model.covariance[i * n + i]);
+    const whens = shots.map((k) => counted[k].when).sort();
     return {
       clubId: cell.clubId,
       specId: cell.specId,
       swing: cell.swing,
       shots: shots.length,
       solid: shots.filter((k) => model.solid[k] > 0.5).length,
-      stock_m: metres(Math.exp(ordered[i])),
-      lo80_m: metres(Math.exp(ordered[i] - half)),
-      hi80_m: metres(Math.exp(ordered[i] + half)),
-      next_m: forecastQuantiles(forecast).map(metres),
+      stock_m: metres(Math.exp(theta[i])),
+      lo80_m: metres(Math.exp(theta[i] - half)),
+      hi80_m: metres(Math.exp(theta[i] + half)),
+      next_m: forecastQuantiles(fitted.forecasts[i]).map(metres),
       own: model.own[i],
-      borrowed: borrowedWords(model.own[i], standard.counted.length),
+      borrowed: borrowedWords(model.own[i], counted.length),
       lastAt: whens[whens.length - 1] ?? null,
-      shotIds: shots.map((k) => standard.counted[k].shot.id),
+      shotIds: shots.map((k) => counted[k].shot.id),
     };
   });
-  const notAdjusted = [...leftOut, ...standard.leftOut].sort((a, b) => (a.shotId < b.shotId ? -1 : 1));
-  return { asOf, cells: answered, gaps: gapsOf(cells, model, ordered), leftOut: notAdjusted };
+  return { asOf: fitted.asOf, cells: answered, gaps: gapsOf(fitted), leftOut: fitted.leftOut };
 }
 
 function borrowedWords(own: number, shotsInAll: number): Borrowed {
@@ -68,16 +56,16 @@ function borrowedWords(own: number, shotsInAll: number): Borrowed {
 }
 
 /** Gaps between neighbours among the full swings of the bag that are played, in order of carry. */
-function gapsOf(cells: readonly NamedCell[], model: CarryModel, ordered: Float64Array): BookGap[] {
+function gapsOf({ cells, model, theta }: FittedBook): BookGap[] {
   const n = cells.length;
   const full = cells.flatMap((cell, i) => (cell.current && cell.played && cell.swing === 'full' ? [i] : []));
-  full.sort((a, b) => ordered[b] - ordered[a] || cells[a].loft_deg - cells[b].loft_deg || a - b);
+  full.sort((a, b) => theta[b] - theta[a] || cells[a].loft_deg - cells[b].loft_deg || a - b);
   return full.slice(1).map((shorter, rank): BookGap => {
     const longer = full[rank];
     const { covariance } = model;
     const gap = gapBetween(
-      Math.exp(ordered[longer]),
-      Math.exp(ordered[shorter]),
+      Math.exp(theta[longer]),
+      Math.exp(theta[shorter]),
       covariance[longer * n + longer],
       covariance[shorter * n + shorter],
       covariance[longer * n + shorter],
