@@ -6,8 +6,8 @@ import type { Keeper } from './keeper.ts';
 import type { Outcome } from './outcome.ts';
 import { saveSettings } from './saveSettings.ts';
 
-/** Longest that the reading of a whole logbook may take before the connection counts as lost. */
-const PATIENCE_MS = 60_000;
+/** How much longer than a shot a whole logbook may take to be read before the connection counts as lost. */
+const PATIENCE_TIMES = 6;
 
 /** A backup to hand over, or why the logbook could not be read. */
 export type Backup =
@@ -24,7 +24,7 @@ export type Backup =
 export function exportBackup(keeper: Keeper): Promise<Backup> {
   return keeper.line.after(async (): Promise<Backup> => {
     const now = keeper.clock.now();
-    const stored = await keeper.connection.withDatabase(readLogbook, PATIENCE_MS);
+    const stored = await keeper.connection.withDatabase(readLogbook, PATIENCE_TIMES);
     if (stored.kind !== 'ok') return { kind: 'unread', why: stored };
     const text = writeCarrybookFile(carrybookFileOf(stored.value, new Date(now).toISOString(), 'backup'));
     return { kind: 'ok', text, fileName: `carrybook-${localDay(now)}.json`, unsaved: keeper.unsaved.peek().length };

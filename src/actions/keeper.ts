@@ -26,6 +26,8 @@ export interface KeeperOptions {
   readonly newId?: () => string;
   readonly factory?: IDBFactory | null;
   readonly versions?: readonly SchemaVersion[];
+  /** Longest that an action may stay without an answer before the connection counts as lost, in milliseconds. */
+  readonly patience_ms?: number;
   /** How often unsaved changes are tried again, in milliseconds. */
   readonly retryEvery_ms?: number;
 }
@@ -35,9 +37,15 @@ const RETRY_EVERY_MS = 5_000;
 
 /** A keeper of the logbook of that name. Nothing is opened until it is first used. */
 export function keepLogbook(options: KeeperOptions = {}): Keeper {
-  const { name = OWN_LOGBOOK, clock = phoneClock, newId = () => crypto.randomUUID(), versions } = options;
+  const { name = OWN_LOGBOOK, clock = phoneClock, newId = () => crypto.randomUUID(), versions, patience_ms } = options;
   const factory = options.factory === undefined ? (globalThis.indexedDB ?? null) : options.factory;
-  const connection = connect({ name, newId, factory, ...(versions ? { versions } : {}) });
+  const connection = connect({
+    name,
+    newId,
+    factory,
+    ...(versions ? { versions } : {}),
+    ...(patience_ms ? { patience_ms } : {}),
+  });
   const unsaved = signal<readonly Unsaved[]>([]);
   const line = openLine(unsaved, options.retryEvery_ms ?? RETRY_EVERY_MS);
   return {

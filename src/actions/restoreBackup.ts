@@ -10,8 +10,8 @@ import type { Keeper } from './keeper.ts';
 import { type Outcome, refuse, written } from './outcome.ts';
 import { write } from './write.ts';
 
-/** Longest that a whole logbook may take to be written before the connection counts as lost. */
-const PATIENCE_MS = 120_000;
+/** How much longer than a shot a whole logbook may take to be written before the connection counts as lost. */
+const PATIENCE_TIMES = 12;
 
 /** Why a file was not restored; nothing was written. */
 export type RestoreRefusal =
@@ -69,7 +69,7 @@ export function restoreBackup(
         if (here.player.id !== file.player.id) return refuse({ kind: 'another player', name: file.player.name });
         return written(countsOf(file, await mergeIn(pen.db, logbook)));
       },
-      PATIENCE_MS,
+      PATIENCE_TIMES,
     );
   });
 }

@@ -3,7 +3,7 @@ import { installedVersion } from './installedVersion.ts';
 import { type SchemaVersion, schemaVersions } from './migrations/schemaVersions.ts';
 import { type StorageTrouble, type Stored, storageTrouble } from './storageTrouble.ts';
 
-/** Longest that one piece of work may stay without an answer before the connection counts as lost. */
+/** How long ordinary work may stay without an answer when nothing else is said. */
 const PATIENCE_MS = 10_000;
 
 /** Told when the logbook was opened (anew), or why it is not open. */
@@ -14,9 +14,10 @@ export interface Connection {
   readonly name: string;
   /**
    * Does work on the open logbook. A lost connection is dropped, opened anew and the work done once
-   * more, so the work must be such that doing it twice is as good as once. Never rejects.
+   * more, so the work must be such that doing it twice is as good as once. Never rejects. Work on a
+   * whole logbook is given `times` the usual time to answer.
    */
-  readonly withDatabase: <T>(work: (db: LogbookDatabase) => Promise<T>, patience_ms?: number) => Promise<Stored<T>>;
+  readonly withDatabase: <T>(work: (db: LogbookDatabase) => Promise<T>, times?: number) => Promise<Stored<T>>;
   /** Tells of the open logbook now and each time it is opened anew. The answer ends it. */
   readonly watch: (listener: ConnectionListener) => () => void;
   /** Says that a reading from this handle failed; a lost one is dropped and opened anew. */
@@ -31,11 +32,13 @@ export interface ConnectionOptions {
   /** The browser's store; null: there is none. */
   readonly factory: IDBFactory | null;
   readonly versions?: readonly SchemaVersion[];
+  /** Longest that ordinary work may stay without an answer before the connection counts as lost, in ms. */
+  readonly patience_ms?: number;
 }
 
 /** A connection to the logbook of that name. Nothing is opened until it is first used. */
 export function connect(options: ConnectionOptions): Connection {
-  const { name, newId, factory, versions = schemaVersions } = options;
+  const { name, newId, factory, versions = schemaVersions, patience_ms = PATIENCE_MS } = options;
   const newest = Math.max(...versions.map(({ version }) => version));
   const listeners = new Set<ConnectionListener>();
   let current: LogbookDatabase | null = null;
@@ -103,12 +106,12 @@ export function connect(options: ConnectionOptions): Connection {
     return opening;
   }
 
-  async function attempt<T>(work: (db: LogbookDatabase) => Promise<T>, patience_ms: number): Promise<Stored<T>> {
+  async function attempt<T>(work: (db: LogbookDatabase) => Promise<T>, times: number): Promise<Stored<T>> {
     const opened = await open();
     if (opened.kind !== 'ok') return opened;
     let timer: ReturnType<typeof setTimeout> | undefined;
     const silence = new Promise<Stored<T>>((resolve) => {
-      timer = setTimeout(() => resolve({ kind: 'connection lost' }), patience_ms);
+      timer = setTimeout(() => resolve({ kind: 'connection lost' }), times * patience_ms);
     });
     try {
       const done = work(opened.value).then((value): Stored<T> => ({ kind: 'ok', value }));
@@ -126,9 +129,9 @@ export function connect(options: ConnectionOptions): Connection {
 
   return {
     name,
-    withDatabase: async (work, patience_ms = PATIENCE_MS) => {
-      const first = await attempt(work, patience_ms);
-      return first.kind === 'connection lost' ? attempt(work, patience_ms) : first;
+    withDatabase: async (work, times = 1) => {
+      const first = await attempt(work, times);
+      return first.kind === 'connection lost' ? attempt(work, times) : first;
     },
     watch: (listener) => {
       listeners.add(listener);
