@@ -144,7 +144,8 @@ export const words = {
     noNumber: 'no number',
     noClubs: 'There is no club in this bag yet, so there is no number to show.',
     howTo: (unit: string) =>
-      `Large: stock carry. Small: ±\u00a0${unit}, 8 in 10 sure, then own shots. ~\u00a0dotted: borrowed, no own shot yet. Tap a number for what stands behind it. Standard conditions: 20\u00a0°C, sea level, no wind, level ground.`,
+      `Large: stock carry. Small: ±\u00a0${unit}, 8 in 10 sure, then own shots. ~\u00a0dotted: borrowed, no own shot yet. Tap a number for what stands behind it.`,
+    standard: 'Standard conditions: 20\u00a0°C, sea level, no wind, level ground.',
     about: 'about',
     shots: (n: number) => counted(n, 'own shot', 'own shots'),
     noShots: 'no own shots',

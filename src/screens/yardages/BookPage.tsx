@@ -40,6 +40,7 @@ export function BookPage({ logbook, book, layout }: Props) {
         <Asides layout={layout} asOf={book.asOf} />
       </div>
       <footer class={css.foot}>
+        <p class={css.standard}>{words.yardages.standard}</p>
         <DisplayChoices />
         <Cautions />
         <p>
