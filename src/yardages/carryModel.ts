@@ -46,9 +46,7 @@ export function fitCarryModel(
   const traits = cellTraits(cells);
   const fit = fitStrikes(evidence, traits, claims, carryPrior(cells, TABLE_SCALES), TABLE_SCALES);
   const observed = observedInformation(evidence, traits, claims, fit);
-  const { mean, covariance } = averageOverScales(cells, observed.sheet, fit);
-  const n = cells.length;
-  const own = observed.ownInformation.map((information, i) => ownShare(information, covariance[i * n + i]));
+  const { mean, covariance, ownShare: own } = averageOverScales(cells, observed, fit);
   return {
     cells,
     mean,
@@ -73,12 +71,4 @@ export function likelyCarries(
   const evidence = packEvidence(shots);
   const prior = carryPrior(cells, TABLE_SCALES);
   return fitStrikes(evidence, cellTraits(cells), claims, prior, TABLE_SCALES).unknowns.slice(0, cells.length);
-}
-
-/**
- * Share of a cell's certainty that its own shots give: 1 − C / C₋, where C₋ is the variance without
- * them. Own information w on a cell of variance C leaves 1/C₋ = 1/C − w, so that the share is w C.
- */
-function ownShare(information: number, variance: number): number {
-  return Math.max(0, Math.min(1, information * variance));
 }

@@ -21,10 +21,20 @@ const MOST_COUPLED = 0.4;
 export interface ObservedInformation {
   /** Information matrix and gradient of cells and shared effects; days, π and σ² eliminated. */
   readonly sheet: JointInformation;
-  /** Information that each cell's own shots hold on it, days not eliminated. */
-  readonly ownInformation: Float64Array;
+  /** What each cell's own shots say by themselves. */
+  readonly own: OwnEvidence;
   /** Probability that the shot was struck solid. */
   readonly solid: Float64Array;
+}
+
+/**
+ * The shots of each cell taken as one: their information on a·z with a = e_i + Σ l_s e_s, a day's shots
+ * counting only as far as they are not needed for the day's own effect, and the mean loadings l.
+ */
+export interface OwnEvidence {
+  readonly information: Float64Array;
+  /** Row-major, cells × SHARED_COUNT. */
+  readonly loading: Float64Array;
 }
 
 /**
@@ -72,17 +82,40 @@ export function observedInformation(
     scatter.missing += sums[SUM.scatterMissing];
   }
   const weight = keptWeights(evidence, complete, missing, cells);
-  const ownInformation = new Float64Array(cells);
   const sheet = emptyInformation(cells, evidence.days);
   clearInformation(sheet, fit.dayEffect);
-  for (let k = 0; k < count; k++) {
-    ownInformation[evidence.cell[k]] += weight[k];
-    addShot(sheet, evidence, k, weight[k], pull[k]);
-  }
+  for (let k = 0; k < count; k++) addShot(sheet, evidence, k, weight[k], pull[k]);
+  const own = ownEvidence(sheet, evidence, weight);
   for (const unknown of [mishits, scatter]) eliminate(unknown, sheet, evidence, weight);
   eliminateDays(sheet);
   addClaims(sheet, claims, fit.unknowns);
-  return { sheet, ownInformation, solid };
+  return { sheet, own, solid };
+}
+
+function ownEvidence(sheet: JointInformation, evidence: EvidenceArrays, weight: Float64Array): OwnEvidence {
+  const { size } = sheet;
+  const cells = size - SHARED_COUNT;
+  const information = new Float64Array(cells);
+  const loading = new Float64Array(cells * SHARED_COUNT);
+  const total = new Float64Array(cells);
+  for (let k = 0; k < evidence.count; k++) {
+    const cell = evidence.cell[k];
+    total[cell] += weight[k];
+    for (let s = 0; s < evidence.sharedCount[k]; s++) {
+      const e = k * evidence.sharedWidth + s;
+      loading[cell * SHARED_COUNT + evidence.sharedIndex[e]] += weight[k] * evidence.sharedLoading[e];
+    }
+  }
+  for (let cell = 0; cell < cells; cell++) {
+    for (let s = 0; s < SHARED_COUNT; s++) {
+      if (total[cell] > 0) loading[cell * SHARED_COUNT + s] /= total[cell];
+    }
+    for (let day = 0; day < evidence.days; day++) {
+      const today = sheet.dayCoupling[day * size + cell];
+      information[cell] += today * (1 - today / sheet.dayWeight[day]);
+    }
+  }
+  return { information, loading };
 }
 
 /** An unknown of the mixture beside the carries, and how each shot's pull hangs together with it. */

@@ -6,15 +6,16 @@ import {
 } from '../statistics/cholesky.ts';
 import { type CarryPrior, carryPrior, type PriorScales } from './carryPrior.ts';
 import type { Cell } from './cell.ts';
-import type { JointInformation } from './jointInformation.ts';
+import type { ObservedInformation, OwnEvidence } from './observedInformation.ts';
 import { PRIOR } from './priorTable.ts';
 import { SHARED_COUNT } from './sharedEffects.ts';
 import { priorMeans, priorPrecision, type StrikeFit } from './strikeFit.ts';
 
-/** Posterior of the cells alone: means of θ, row-major covariance, and the walk scale it rests on. */
+/** Posterior of the cells alone: means of θ, row-major covariance, and each cell's share of own evidence. */
 export interface CellPosterior {
   readonly mean: Float64Array;
   readonly covariance: Float64Array;
+  readonly ownShare: Float64Array;
 }
 
 /** Widths of the prior's parts that are tried against each golfer's own shots. */
@@ -34,6 +35,34 @@ interface Candidate {
   readonly logEvidence: number;
   readonly mean: Float64Array;
   readonly covariance: Float64Array;
+  readonly ownShare: Float64Array;
+}
+
+/**
+ * Share of a cell's certainty that its own shots give: 1 − C_ii / C₋, with C₋ the variance that the
+ * cell would have without them. Taken as one piece of evidence w on a·z, without them
+ *
+ *   C₋ = C_ii + w (C a)_i² / (1 − w aᵀ C a)      (Sherman and Morrison)
+ *
+ * @param inverse posterior covariance C of all unknowns, row-major.
+ */
+function ownShareOf(cell: number, own: OwnEvidence, inverse: Float64Array, size: number): number {
+  const w = own.information[cell];
+  if (w === 0) return 0;
+  const cells = size - SHARED_COUNT;
+  const a = new Float64Array(size);
+  a[cell] = 1;
+  for (let s = 0; s < SHARED_COUNT; s++) a[cells + s] = own.loading[cell * SHARED_COUNT + s];
+  let spread = 0;
+  let toCell = 0;
+  for (let i = 0; i < size; i++) {
+    if (a[i] === 0) continue;
+    toCell += inverse[cell * size + i] * a[i];
+    for (let j = 0; j < size; j++) spread += a[i] * inverse[i * size + j] * a[j];
+  }
+  const variance = inverse[cell * size + cell];
+  const without = variance + (w * toCell * toCell) / Math.max(1e-3, 1 - w * spread);
+  return 1 - variance / without;
 }
 
 /**
@@ -46,7 +75,12 @@ interface Candidate {
  * No mean moves more than one of its posterior standard deviations away from the fit: beyond it the
  * quadratic form says nothing.
  */
-function posteriorUnder(prior: CarryPrior, scales: PriorScales, sheet: JointInformation, fit: StrikeFit): Candidate {
+function posteriorUnder(
+  prior: CarryPrior,
+  scales: PriorScales,
+  { sheet, own }: ObservedInformation,
+  fit: StrikeFit,
+): Candidate {
   const { size, matrix, gradient } = sheet;
   const cells = size - SHARED_COUNT;
   const precision = priorPrecision(prior, scales);
@@ -85,7 +119,8 @@ function posteriorUnder(prior: CarryPrior, scales: PriorScales, sheet: JointInfo
     for (let j = 0; j < cells; j++) covariance[i * cells + j] = inverse[i * size + j];
     covariance[i * cells + i] += floor;
   }
-  return { logEvidence, mean, covariance };
+  const ownShare = Float64Array.from({ length: cells }, (_, i) => ownShareOf(i, own, inverse, size));
+  return { logEvidence, mean, covariance, ownShare };
 }
 
 /**
@@ -95,16 +130,24 @@ function posteriorUnder(prior: CarryPrior, scales: PriorScales, sheet: JointInfo
  *
  * Source: Hoeting, Madigan, Raftery & Volinsky 1999, Statistical Science 14 (model averaging).
  */
-export function averageOverScales(cells: readonly Cell[], sheet: JointInformation, fit: StrikeFit): CellPosterior {
-  const candidates = SCALE_GRID.map((scales) => posteriorUnder(carryPrior(cells, scales), scales, sheet, fit));
+export function averageOverScales(
+  cells: readonly Cell[],
+  observed: ObservedInformation,
+  fit: StrikeFit,
+): CellPosterior {
+  const candidates = SCALE_GRID.map((scales) => posteriorUnder(carryPrior(cells, scales), scales, observed, fit));
   const best = Math.max(...candidates.map((candidate) => candidate.logEvidence));
   const weights = candidates.map((candidate) => Math.exp(candidate.logEvidence - best));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const n = cells.length;
   const mean = new Float64Array(n);
   const covariance = new Float64Array(n * n);
+  const ownShare = new Float64Array(n);
   candidates.forEach((candidate, c) => {
-    for (let i = 0; i < n; i++) mean[i] += (weights[c] / total) * candidate.mean[i];
+    for (let i = 0; i < n; i++) {
+      mean[i] += (weights[c] / total) * candidate.mean[i];
+      ownShare[i] += (weights[c] / total) * candidate.ownShare[i];
+    }
   });
   candidates.forEach((candidate, c) => {
     const weight = weights[c] / total;
@@ -115,5 +158,5 @@ export function averageOverScales(cells: readonly Cell[], sheet: JointInformatio
       }
     }
   });
-  return { mean, covariance };
+  return { mean, covariance, ownShare };
 }
