@@ -49,7 +49,8 @@ function follow<T>(
       tell({ kind: 'failed', why: opened });
       return;
     }
-    const subscription = liveQuery(() => query(opened.value)).subscribe({
+    // Must be an async function: Dexie then keeps track of what is read after the first await.
+    const subscription = liveQuery(async () => query(opened.value)).subscribe({
       next: (value) => {
         failures = 0;
         tell({ kind: 'ready', value });

@@ -14,6 +14,8 @@ export async function putRound(db: LogbookDatabase, round: Round): Promise<void>
     await db.shots.bulkDelete(shots.map((shot) => shot.id));
     return;
   }
+  // Touching the closed rounds for nothing would have every reader read them again.
+  if (!(await db.closedShots.get(round.id))) return;
   await db.shots.bulkPut(shots);
   await db.closedShots.delete(round.id);
 }

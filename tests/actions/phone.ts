@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { Dexie } from 'dexie';
 import { IDBFactory } from 'fake-indexeddb';
 import { type Keeper, type KeeperOptions, keepLogbook } from '../../src/actions/keeper.ts';
 import type { Outcome } from '../../src/actions/outcome.ts';
@@ -10,6 +11,9 @@ import { blankEntry, type ShotChanges, type ShotEntry } from '../../src/golf/sho
 import { inOrder } from '../../src/golf/shotOrder.ts';
 import type { LogbookDatabase } from '../../src/logbook/database.ts';
 import { readLogbook } from '../../src/logbook/readLogbook.ts';
+
+// Dexie looks for a browser's store once, when it is loaded, and that may be before the simulated one is.
+Dexie.dependencies.indexedDB = globalThis.indexedDB;
 
 /** An invented phone: a store of its own, a clock that the test turns, and ids that count up. */
 export interface Phone {
