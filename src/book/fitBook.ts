@@ -1,6 +1,7 @@
 import type { Logbook } from '../golf/logbook.ts';
 import type { GaussianMixture } from '../statistics/gaussianMixture.ts';
 import type { CarryModel } from '../yardages/carryModel.ts';
+import type { ShotEvidence } from '../yardages/evidence.ts';
 import { nextBall } from '../yardages/nextBall.ts';
 import { orderedCarries } from '../yardages/ordering.ts';
 import type { LeftOut } from './book.ts';
@@ -20,6 +21,8 @@ export interface FittedBook {
   readonly counted: readonly CountedShot[];
   /** For each cell the places of its shots in `counted`. */
   readonly shotsOf: readonly (readonly number[])[];
+  /** The same shots in standard conditions from the reference lie. */
+  readonly evidence: readonly ShotEvidence[];
   /** Joint posterior of θ = ln(stock carry in m); its means before ordering. */
   readonly model: CarryModel;
   /** θ of each cell in the order that lofts and swings demand: what is shown. */
@@ -55,6 +58,7 @@ export function fitBook(logbook: Logbook, asOf: string): FittedBook {
     cells,
     counted: standard.counted,
     shotsOf,
+    evidence: standard.evidence,
     model,
     theta,
     forecasts: cells.map((cell, i) => nextBall(cell, theta[i], variances[i], mishits, model.scatter2, model.loose)),

@@ -17,6 +17,8 @@ export interface StandardShots {
   readonly cells: readonly NamedCell[];
   /** Cell of each counted shot. */
   readonly cellOf: readonly number[];
+  /** Each counted shot in standard conditions from the reference lie. */
+  readonly evidence: readonly ShotEvidence[];
   readonly model: CarryModel;
   /** Shots whose conditions are beyond adjusting. */
   readonly leftOut: readonly LeftOut[];
@@ -56,7 +58,15 @@ export function standardShots(logbook: Logbook, counted: readonly CountedShot[],
     laid = layOut(logbook, counted, asOf, { stocks, leftOut });
   }
   const model = fitCarryModel(laid.cells, laid.evidence, laid.claims);
-  return { counted: laid.counted, cells: laid.cells, cellOf: laid.evidence.map(({ cell }) => cell), model, leftOut };
+  const { evidence } = laid;
+  return {
+    counted: laid.counted,
+    cells: laid.cells,
+    cellOf: evidence.map(({ cell }) => cell),
+    evidence,
+    model,
+    leftOut,
+  };
 }
 
 const stockKey = (cell: { clubId: string; specId: string; swing: string }) =>

@@ -1,9 +1,10 @@
 import { carryPrior, TABLE_SCALES } from './carryPrior.ts';
 import type { Cell } from './cell.ts';
 import { type Claim, cellTraits, packEvidence, type ShotEvidence } from './evidence.ts';
+import type { JointInformation } from './jointInformation.ts';
 import { observedInformation } from './observedInformation.ts';
 import { averageOverScales } from './scaleAverage.ts';
-import { fitStrikes } from './strikeFit.ts';
+import { fitStrikes, type StrikeFit } from './strikeFit.ts';
 
 /** What the shots of one golfer say about every cell, all together. */
 export interface CarryModel {
@@ -21,6 +22,14 @@ export interface CarryModel {
   readonly loose: number;
   /** Probability that each shot was struck solid, in the order of the shots given. */
   readonly solid: Float64Array;
+  /** What the shots say by themselves, to which cells without shots can be added later. */
+  readonly basis: ModelBasis;
+}
+
+/** The most probable fit, and the information that the shots hold on all unknowns there. */
+export interface ModelBasis {
+  readonly fit: StrikeFit;
+  readonly sheet: JointInformation;
 }
 
 /**
@@ -56,6 +65,7 @@ export function fitCarryModel(
     scatter2: fit.scatter2,
     loose: fit.loose,
     solid: observed.solid,
+    basis: { fit, sheet: observed.sheet },
   };
 }
 

@@ -1,12 +1,20 @@
 import { normalDistribution } from '../statistics/normal.ts';
 
-/*
- * Thresholds in metres. Common practice, no source: full clubs stand about 10 to 15 yd apart, and
- * two clubs within 5 yd do the same work.
+/** From when on two clubs are the same distance, or too far apart. The golfer may set his own. */
+export interface GapThresholds {
+  /** Within this of each other two clubs do the same work, m. */
+  readonly same_m: number;
+  /** A gap is wide when it is wider than this, m, and than this share of the longer carry. */
+  readonly wide_m: number;
+  readonly wideShare: number;
+}
+
+/**
+ * Usual thresholds: the same within 5 yd, wide beyond 15 yd and 12 %. Common practice, no source:
+ * full clubs stand about 10 to 15 yd apart.
  */
-const SAME_DISTANCE = 4.572; // 5 yd
-const WIDE_LEAST = 13.716; // 15 yd
-const WIDE_SHARE = 0.12;
+export const USUAL_THRESHOLDS: GapThresholds = { same_m: 4.572, wide_m: 13.716, wideShare: 0.12 };
+
 /** Model error of the ratio of two carries beside the joint posterior, as a share of each carry. */
 const MODEL_ERROR = 0.006;
 
@@ -36,15 +44,18 @@ export interface Gap {
  * @param longer_m stock carry in m of the longer club, a. @param shorter_m the same of the shorter, b.
  * @param caa posterior variances of θa, θb, and their covariance.
  */
-export function gapBetween(longer_m: number, shorter_m: number, caa: number, cbb: number, cab: number): Gap {
+export function gapBetween(
+  longer_m: number,
+  shorter_m: number,
+  caa: number,
+  cbb: number,
+  cab: number,
+  thresholds: GapThresholds = USUAL_THRESHOLDS,
+): Gap {
   const a = longer_m;
-  const b = shorter_m;
-  const gap = a - b;
-  const variance = a * a * caa + b * b * cbb - 2 * a * b * cab + MODEL_ERROR ** 2 * (a * a + b * b);
-  const deviation = Math.sqrt(Math.max(variance, MODEL_ERROR ** 2 * a * a));
-  const below = (limit: number) => normalDistribution((limit - gap) / deviation);
-  const pSame = below(SAME_DISTANCE) - below(-SAME_DISTANCE);
-  const pWide = 1 - below(Math.max(WIDE_LEAST, WIDE_SHARE * a));
+  const gap = a - shorter_m;
+  const deviation = gapDeviation(a, shorter_m, caa, cbb, cab);
+  const { pSame, pWide } = gapOdds(gap, deviation, a, thresholds);
   return {
     gap_m: gap,
     lo80_m: gap - DEVIATE_80 * deviation,
@@ -55,7 +66,25 @@ export function gapBetween(longer_m: number, shorter_m: number, caa: number, cbb
   };
 }
 
-function verdictOf(pSame: number, pWide: number): Gap['verdict'] {
+/** Standard deviation of the gap, m: the root of Var G of {@link gapBetween}. */
+export function gapDeviation(a: number, b: number, caa: number, cbb: number, cab: number): number {
+  const variance = a * a * caa + b * b * cbb - 2 * a * b * cab + MODEL_ERROR ** 2 * (a * a + b * b);
+  return Math.sqrt(Math.max(variance, MODEL_ERROR ** 2 * a * a));
+}
+
+/** Odds that a gap of normal distribution, m, is none, or is wide. @param longer_m carry of the longer club. */
+export function gapOdds(
+  gap_m: number,
+  deviation_m: number,
+  longer_m: number,
+  { same_m, wide_m, wideShare }: GapThresholds,
+): { pSame: number; pWide: number } {
+  const below = (limit: number) => normalDistribution((limit - gap_m) / deviation_m);
+  return { pSame: below(same_m) - below(-same_m), pWide: 1 - below(Math.max(wide_m, wideShare * longer_m)) };
+}
+
+/** The verdict in words for given odds. */
+export function verdictOf(pSame: number, pWide: number): Gap['verdict'] {
   if (pSame >= 0.5) return 'overlap';
   if (pWide >= 0.8) return 'wide gap';
   if (pWide >= 0.5) return 'possibly wide';
