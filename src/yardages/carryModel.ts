@@ -1,8 +1,7 @@
 import { carryPrior, TABLE_SCALES } from './carryPrior.ts';
 import type { Cell } from './cell.ts';
 import { type Claim, cellTraits, packEvidence, type ShotEvidence } from './evidence.ts';
-import type { JointInformation } from './jointInformation.ts';
-import { observedInformation } from './observedInformation.ts';
+import { type ObservedInformation, observedInformation } from './observedInformation.ts';
 import { averageOverScales } from './scaleAverage.ts';
 import { fitStrikes, type StrikeFit } from './strikeFit.ts';
 
@@ -29,7 +28,7 @@ export interface CarryModel {
 /** The most probable fit, and the information that the shots hold on all unknowns there. */
 export interface ModelBasis {
   readonly fit: StrikeFit;
-  readonly sheet: JointInformation;
+  readonly observed: ObservedInformation;
 }
 
 /**
@@ -65,7 +64,7 @@ export function fitCarryModel(
     scatter2: fit.scatter2,
     loose: fit.loose,
     solid: observed.solid,
-    basis: { fit, sheet: observed.sheet },
+    basis: { fit, observed },
   };
 }
 
