@@ -1,4 +1,5 @@
 import type { Player } from '../golf/player.ts';
+import { plusMinus80 } from '../golf/plusMinus80.ts';
 import type { Metres } from '../units/metres.ts';
 import { yardsFromMetres } from '../units/yards.ts';
 import { figure, words } from './words.ts';
@@ -26,7 +27,10 @@ export function plusMinus(low: Metres, high: Metres, unit: DistanceUnit): string
   return figure(Math.max(1, Math.round((inUnit(high, unit) - inUnit(low, unit)) / 2)));
 }
 
-/** A standard error as the ± of one measured shot: to the whole yard or metre and at least 1. */
+/**
+ * The ± of one measured shot from its standard error: 8 in 10 sure like every other ± of the app, rounded up to the
+ * whole yard or metre so that it never claims more.
+ */
 export function plusMinusOfError(error: Metres, unit: DistanceUnit): string {
-  return figure(Math.max(1, Math.round(inUnit(error, unit))));
+  return figure(Math.max(1, Math.ceil(inUnit(plusMinus80(error), unit))));
 }

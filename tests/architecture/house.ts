@@ -26,7 +26,7 @@ export const ROOTS: Readonly<Record<string, readonly string[]>> = {
 export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   units: ['zod/mini'],
   statistics: [],
-  golf: ['zod/mini'],
+  golf: ['zod/mini', 'geographiclib-geodesic'],
   flight: [],
   yardages: [],
   book: [],

@@ -16,5 +16,6 @@ test('± is half the interval, whole, and never less than 1', () => {
   expect(plusMinus(metres(100), metres(107), 'metres')).toBe('4');
   expect(plusMinus(metres(100), metres(100.2), 'yards')).toBe('1');
   expect(plusMinusOfError(metres(0.2), 'metres')).toBe('1');
-  expect(plusMinusOfError(metres(4.6), 'yards')).toBe('5');
+  // By hand: 1.2816 · 4.6 m = 5.895 m = 6.45 yd, rounded up.
+  expect(plusMinusOfError(metres(4.6), 'yards')).toBe('7');
 });

@@ -15,7 +15,8 @@ function sentence(shot: object, where: object = {}): string {
 test.each([
   {
     shot: { lie: 'fairway', strike: 'solid', carry: { m: 134.4, by: 'laser', error_m: 2.7 } },
-    says: '2 May · fairway · solid · 147 yd ± 3',
+    // By hand: 1.2816 · 2.7 m = 3.46 m = 3.78 yd, rounded up.
+    says: '2 May · fairway · solid · 147 yd ± 4',
   },
   { shot: { lie: 'tee', strike: 'thin', total: { m: 201.2 } }, says: '2 May · tee · thin · total 220 yd' },
   { shot: { carryAtLeast_m: 217.6 }, says: '2 May · lie not noted · strike not noted · cleared 238 yd' },
