@@ -1,22 +1,23 @@
-/** Lowest tens offered first for a slot, in the golfer's unit: approaches for a flag, tee shots for the rest. */
-export const FIRST_TENS = { flag: { few: 60, many: 20 }, other: { few: 190, many: 130 } } as const;
-
-/** Highest tens offered at all. */
+/** Highest tens offered. */
 const LAST_TENS = 390;
 
+/** The tens offered first, lowest and how many, by the rows of keys there are: approaches for a flag, tee shots for the rest. */
+const LIKELY = {
+  flag: { 3: [60, 13], 4: [40, 18], 5: [20, 23] },
+  shot: { 3: [190, 14], 4: [150, 19], 5: [120, 24] },
+} as const;
+
 /**
- * The tens of a distance, in pages of so many keys. A distance takes two taps: the tens, then the
- * unit. The first page holds the likely ones, the others those below and above, in order.
+ * The tens of a distance in the order they are offered: the likely ones, then those below and above.
+ * A distance takes two taps, the tens and then the unit.
  *
- * @param from lowest tens of the first page. @param room keys on a page, at least 1.
+ * @param kind what the distance is. @param rows rows of five keys there is room for.
  */
-export function tensPages(from: number, room: number): number[][] {
+export function tensKeys(kind: keyof typeof LIKELY, rows: 3 | 4 | 5): number[] {
+  const [from, count] = LIKELY[kind][rows];
   const all = Array.from({ length: LAST_TENS / 10 + 1 }, (_, index) => index * 10);
-  const likely = all.filter((tens) => tens >= from).slice(0, room);
-  const others = all.filter((tens) => !likely.includes(tens));
-  const pages = [likely];
-  for (let start = 0; start < others.length; start += room) pages.push(others.slice(start, start + room));
-  return pages;
+  const likely = all.filter((tens) => tens >= from).slice(0, count);
+  return [...likely, ...all.filter((tens) => !likely.includes(tens))];
 }
 
 /** The ten distances that a first choice of tens leaves, as digits: `140` to `149` for `14`. */

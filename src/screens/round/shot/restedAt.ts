@@ -1,5 +1,5 @@
-import type { RestLie } from '../../../golf/lie.ts';
 import { endedAs } from '../../../golf/endedAs.ts';
+import type { RestLie } from '../../../golf/lie.ts';
 import type { Outcome } from '../../../golf/shot.ts';
 import type { ShotChanges, ShotEntry } from '../../../golf/shotEntry.ts';
 

@@ -45,10 +45,11 @@ function moveOn(form: ShotForm, asking: Asking): ShotForm {
 
 /**
  * Fills the open slot and moves on to the next that is asked for. A shot noted by its pitch keeps
- * that pitch when flag or aim are put right, so its carry goes along.
+ * that pitch when flag or aim are put right, so its carry goes along. Another club is asked for its swing.
  */
 export function fill(form: ShotForm, changes: ShotChanges, asking: Asking): ShotForm {
-  return moveOn({ ...form, entry: changed(form, changes) }, asking);
+  const passed = changes.clubId === undefined ? form.passed : form.passed.filter((slot) => slot !== 'swing');
+  return moveOn({ ...form, passed, entry: changed(form, changes) }, asking);
 }
 
 /** Fills something without moving on: a tag, an intent, a note. */
@@ -93,4 +94,11 @@ export function typeDigit(form: ShotForm, digit: string | null): ShotForm {
   if (digit === null) return { ...form, typed: form.typed.slice(0, -1) };
   if (!/^\d$/.test(digit) || form.typed.length >= MOST_DIGITS) return form;
   return { ...form, typed: `${form.typed}${digit}`.replace(/^0+(?=\d)/, '') };
+}
+
+/** A shot that was logged and taken back, on the slot that logged it; filling that slot logs it again. */
+export function reopened(entry: ShotEntry, by: KnownBy): ShotForm {
+  const passed: readonly Slot[] = ['lie', 'flag', 'club', 'swing', 'strike', 'pitch', 'rest'];
+  const slot = pitchOf(entry) !== null && entry.restLie === 'green' ? 'pitch' : 'rest';
+  return { shotId: null, entry, slot, typed: '', by: entry.carry?.by ?? by, passed };
 }

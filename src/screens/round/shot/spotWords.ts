@@ -1,6 +1,6 @@
+import { metres } from '../../../units/metres.ts';
 import type { DistanceUnit } from '../../distance.ts';
 import { wholeDistance } from '../../distance.ts';
-import { metres } from '../../../units/metres.ts';
 import { shotWords as words } from '../../words/shot.ts';
 import type { Spot } from './pitch.ts';
 

@@ -1,0 +1,123 @@
+import type { Round } from '../../../golf/round.ts';
+import type { Shot } from '../../../golf/shot.ts';
+import type { DistanceUnit } from '../../distance.ts';
+import { shotWords } from '../../words/shot.ts';
+import { ClubPad, SwingPad } from './ClubPad.tsx';
+import type { BagClub } from './clubsOfBag.ts';
+import { isOnGreen } from './green.ts';
+import { LiePad, type NextBall } from './LiePad.tsx';
+import { KnownByPad, MorePad, NotePad } from './MorePad.tsx';
+import { NumberPad } from './NumberPad.tsx';
+import { PitchSheet } from './PitchSheet.tsx';
+import { pitchOf } from './pitch.ts';
+import { RestPad } from './RestPad.tsx';
+import { StrikePad } from './StrikePad.tsx';
+import { fill, knownBy, note, openSlot, pitch, type ShotForm } from './shotForm.ts';
+import type { Asking, NumberSlot } from './slots.ts';
+import { distanceTyped, isDistance, largestFigure, spokenDistance } from './spokenDistance.ts';
+
+interface Props {
+  readonly form: ShotForm;
+  readonly round: Round;
+  readonly bag: readonly BagClub[];
+  readonly last: Shot | null;
+  readonly unit: DistanceUnit;
+  readonly asking: Asking;
+  readonly onChange: (form: ShotForm) => void;
+  readonly onBall: (ball: NextBall) => void;
+  readonly onDelete?: () => void;
+}
+
+/** The form after a distance was entered by digits; unchanged when they say none that a shot may hold. */
+export function enterDistance(form: ShotForm, typed: string, unit: DistanceUnit, asking: Asking): ShotForm | string {
+  if (!isDistance(typed, unit)) return shotWords.status.outside(`${largestFigure(unit)}`);
+  const slot = form.slot as NumberSlot;
+  const by = slot === 'flag' || form.by !== 'laser' ? form.by : 'typed';
+  return fill(form, distanceTyped(slot, spokenDistance(Number(typed), unit), by), asking);
+}
+
+/** The keys of the slot that is open. */
+export function ShotPad(props: Props) {
+  const { form, round, bag, last, unit, asking, onChange, onBall, onDelete } = props;
+  const { entry, slot } = form;
+  const filled = (changes: Parameters<typeof fill>[1]) => onChange(fill(form, changes, asking));
+  switch (slot) {
+    case 'lie':
+      return (
+        <LiePad
+          chosen={entry.lie}
+          last={form.shotId === null ? last : null}
+          onChoose={(lie) => filled({ lie })}
+          onBall={onBall}
+        />
+      );
+    case 'flag':
+    case 'carry':
+    case 'total':
+    case 'cleared':
+    case 'short of':
+      return (
+        <NumberPad
+          key={slot}
+          slot={slot}
+          typed={form.typed}
+          unit={unit}
+          onType={(typed) => onChange({ ...form, typed })}
+          onEnter={(typed) => {
+            const next = enterDistance(form, typed, unit, asking);
+            onChange(typeof next === 'string' ? { ...form, typed: '' } : next);
+          }}
+          onChip={() => filled({ intent: 'chip' })}
+        />
+      );
+    case 'flag by':
+      return (
+        <KnownByPad
+          chosen={form.by}
+          hasLaser={round.distanceDevices}
+          onChoose={(by) => onChange(knownBy(form, by, asking))}
+        />
+      );
+    case 'club':
+      return <ClubPad bag={bag} chosen={entry.clubId} onChoose={(clubId) => filled({ clubId, swing: 'full' })} />;
+    case 'swing':
+      return (
+        <SwingPad
+          chosen={entry.swing}
+          onChoose={(swing) => filled({ swing })}
+          onClubs={() => onChange(openSlot(form, 'club'))}
+        />
+      );
+    case 'strike':
+      return <StrikePad chosen={entry.strike} onChoose={(strike) => filled({ strike })} />;
+    case 'pitch':
+      return (
+        <PitchSheet
+          key="pitch"
+          of="pitch"
+          spot={pitchOf(entry)}
+          unit={unit}
+          onMark={(spot) => onChange(pitch(form, spot, isOnGreen(spot), asking))}
+        />
+      );
+    case 'aim':
+      return (
+        <PitchSheet key="aim" of="aim" spot={entry.aim} unit={unit} onMark={(spot) => filled({ aim: { ...spot } })} />
+      );
+    case 'rest':
+      return <RestPad entry={entry} onChoose={filled} onOpen={(slot) => onChange(openSlot(form, slot))} />;
+    case 'more':
+      return (
+        <MorePad
+          entry={entry}
+          onNote={(changes) => onChange(note(form, changes))}
+          onOpen={(slot) => onChange(openSlot(form, slot))}
+          {...(onDelete ? { onDelete } : {})}
+        />
+      );
+    case 'note':
+      return <NotePad note={entry.note} onNote={(text) => onChange(note(form, { note: text }))} />;
+    case null:
+      return null;
+  }
+}
