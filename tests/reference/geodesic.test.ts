@@ -105,7 +105,7 @@ test(`distances and bearings are those of: ${source}`, () => {
 });
 
 test('a distance of a hand’s breadth is right too', () => {
-  // GeographicLib's own test GeodSolve6-style short line: 0.072 m, printed there to the millimetre.
+  // GeographicLib's own test GeodSolve4, a short line: 0.072 m, given there to half a millimetre.
   const { m } = markDistance(markAt(36.493349428792, 0), markAt(36.49334942879201, 0.0000008));
   expect(Math.abs(m - 0.072)).toBeLessThan(0.0005);
 });
