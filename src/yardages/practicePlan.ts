@@ -148,12 +148,13 @@ export function practiceWorth(ground: PracticeGround, among: readonly number[], 
  * five are worth most, one step ahead at a time, the carries expected to stay where they are. Rungs in
  * order of what they are worth.
  *
- * @param ladder cells to practise. @param balls 5 or more, taken down to fives.
+ * @param among all cells that are played. @param ladder those to practise. @param balls 5 or more, taken down to fives.
  * @param to_m distances up to here count: no further than the longest rung is of use.
  * @throws RangeError when there is no rung or fewer than five balls.
  */
 export function practicePlan(
   ground: PracticeGround,
+  among: readonly number[],
   ladder: readonly number[],
   balls: number,
   to_m: number,
@@ -162,8 +163,7 @@ export function practicePlan(
     throw new RangeError(`${balls} balls on ${ladder.length} cells: at least 5 balls and 1 cell are needed`);
   }
   const n = ground.cells.length;
-  const all = ground.cells.map((_, i) => i).filter((i) => Math.exp(ground.theta[i]) < 1.6 * to_m);
-  const facing = facings(ground, all, to_m);
+  const facing = facings(ground, among, to_m);
   const count = new Int32Array(n);
   const gain = new Float64Array(n);
   let { covariance } = ground;
