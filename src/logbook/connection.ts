@@ -6,6 +6,9 @@ import { type StorageTrouble, type Stored, storageTrouble } from './storageTroub
 /** How long ordinary work may stay without an answer when nothing else is said. */
 const PATIENCE_MS = 10_000;
 
+/** How much longer than ordinary work opening may take: an upgrade rewrites whole stores. */
+const OPENING_TIMES = 3;
+
 /** Told when the logbook was opened (anew), or why it is not open. */
 export type ConnectionListener = (opened: Stored<LogbookDatabase>) => void;
 
@@ -60,39 +63,45 @@ export function connect(options: ConnectionOptions): Connection {
     if (listeners.size > 0) void open();
   };
 
-  async function openNow(): Promise<Stored<LogbookDatabase>> {
-    if (!factory) return { kind: 'no storage' };
-    try {
-      if ((await installedVersion(factory, name)) > newest) return { kind: 'newer version' };
-      const db = new LogbookDatabase(name, versions, factory, newId);
-      db.on('versionchange', () => {
-        openAgainFor(db);
-        // Keeps Dexie's own listener from closing it once more and reopening it behind our back.
-        return false;
-      });
-      db.on('close', () => {
-        if (current === db) openAgainFor(db);
-      });
-      const free = new Promise<Stored<LogbookDatabase>>((resolve, reject) => {
-        db.on('blocked', () => {
-          blocked = true;
-          resolve({ kind: 'blocked upgrade' });
-        });
-        db.open().then(() => {
-          current = db;
-          resolve({ kind: 'ok', value: db });
-          if (blocked) {
-            blocked = false;
-            opening = null;
-            tell({ kind: 'ok', value: db });
-          }
-        }, reject);
-      });
-      return await free;
-    } catch (error) {
-      blocked = false;
-      return storageTrouble(error, 'opening');
-    }
+  function openNow(): Promise<Stored<LogbookDatabase>> {
+    return new Promise((resolve) => {
+      let answered = false;
+      const answer = (opened: Stored<LogbookDatabase>) => {
+        if (!answered) resolve(opened);
+        else if (blocked || opened.kind === 'ok') {
+          blocked = false;
+          opening = null;
+          tell(opened);
+        }
+        answered = true;
+        clearTimeout(timer);
+      };
+      // A request to open that is never answered is a known fault of browsers; it must not hold up all that follows.
+      const timer = setTimeout(() => answer({ kind: 'connection lost' }), OPENING_TIMES * patience_ms);
+      openWith(answer).catch((error) => answer(storageTrouble(error, 'opening')));
+    });
+  }
+
+  async function openWith(answer: (opened: Stored<LogbookDatabase>) => void): Promise<void> {
+    if (!factory) return answer({ kind: 'no storage' });
+    if ((await installedVersion(factory, name)) > newest) return answer({ kind: 'newer version' });
+    const db = new LogbookDatabase(name, versions, factory, newId);
+    db.on('versionchange', () => {
+      openAgainFor(db);
+      // Keeps Dexie's own listener from closing it once more and reopening it behind our back.
+      return false;
+    });
+    db.on('close', () => {
+      if (current === db) openAgainFor(db);
+    });
+    db.on('blocked', () => {
+      blocked = true;
+      answer({ kind: 'blocked upgrade' });
+    });
+    await db.open();
+    if (current) return db.close();
+    current = db;
+    answer({ kind: 'ok', value: db });
   }
 
   function open(): Promise<Stored<LogbookDatabase>> {
@@ -137,6 +146,8 @@ export function connect(options: ConnectionOptions): Connection {
       listeners.add(listener);
       const db = current;
       if (db) queueMicrotask(() => listeners.has(listener) && current === db && listener({ kind: 'ok', value: db }));
+      else if (blocked)
+        queueMicrotask(() => listeners.has(listener) && blocked && listener({ kind: 'blocked upgrade' }));
       else void open();
       return () => listeners.delete(listener);
     },

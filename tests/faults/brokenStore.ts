@@ -4,9 +4,10 @@ import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
  * Ways a browser's store fails. `quota`: a put is refused; `quota at commit`: the puts went well and the
  * transaction is refused; `abort`: the browser gives a transaction up as it commits; `sleep`: a phone
  * slept and each transaction on the old connection throws; `server lost`: so does opening it anew;
- * `no answer`: the commit lands and its acknowledgement never reaches the page.
+ * `no answer`: the commit lands and its acknowledgement never reaches the page; `mute`: a request to open
+ * is never answered.
  */
-export const faults = ['quota', 'quota at commit', 'abort', 'sleep', 'server lost', 'no answer'] as const;
+export const faults = ['quota', 'quota at commit', 'abort', 'sleep', 'server lost', 'no answer', 'mute'] as const;
 export type Fault = (typeof faults)[number];
 
 /** What the simulated store has beside what its types tell. */
@@ -50,10 +51,13 @@ IDBObjectStore.prototype.put = function (...args) {
 
 IDBFactory.prototype.open = function (...args) {
   if (strikes('server lost')) throw lost();
+  if (strikes('mute')) return {} as IDBOpenDBRequest;
   return open.apply(this, args);
 };
 
 IDBDatabase.prototype.transaction = function (...args) {
+  // The simulated store itself upgrades through here.
+  if ((args[1] as string) === 'versionchange') return transaction.apply(this, args);
   if (strikes('sleep')) throw asleep();
   if (strikes('server lost')) throw lost();
   const made = transaction.apply(this, args);

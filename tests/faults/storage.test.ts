@@ -117,10 +117,11 @@ const expectedWhy: Record<Fault, string> = {
   sleep: 'connection lost',
   'server lost': 'connection lost',
   'no answer': 'connection lost',
+  mute: 'connection lost',
 };
 
 /** Faults under which nothing lands on the disk. */
-const nothingLands = faults.filter((fault) => fault !== 'no answer');
+const nothingLands = faults.filter((fault) => fault !== 'no answer' && fault !== 'mute');
 
 /** Actions that only delete need no room and no put. */
 const needNoRoom = ['clearDraft'];
@@ -234,4 +235,16 @@ test('undo gives up what is unsaved before it touches what is stored', async () 
   expect(keeper.unsaved.value).toEqual([]);
   mendStore();
   expect(await stored(keeper)).toBe(before);
+});
+
+test('a logbook that never answers when opened is told as lost, and what waits is saved when it does', async () => {
+  const mine = phone();
+  const round = await aRound(mine.tab());
+  const keeper = mine.tab({ patience_ms: 20 });
+  breakStore('mute');
+  expect(await logShot(keeper, round.id, entry(1))).toEqual({ kind: 'unsaved', why: { kind: 'connection lost' } });
+  expect(keeper.unsaved.value).toHaveLength(1);
+  breakStore('mute', 1);
+  expect(await retryUnsaved(keeper)).toBe(true);
+  expect((await logbookOf(keeper)).shots).toHaveLength(1);
 });
