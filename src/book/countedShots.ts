@@ -17,6 +17,11 @@ export interface CountedShot {
 /** Shortest carry that says anything about a swing, metres: below it the ball was topped or duffed. */
 const SHORTEST_CARRY = 3;
 
+/** Whether "cleared" or "short of" says anything of the swing. */
+export function hasBounds(shot: Shot): boolean {
+  return (shot.carryAtLeast_m ?? 0) >= SHORTEST_CARRY || (shot.carryAtMost_m ?? 0) >= SHORTEST_CARRY;
+}
+
 /**
  * Divides a logbook's shots into those that feed the book and those that do not, with the reason in
  * words. Both lists are in order of the shots' ids, so that the order of the file does not matter.
@@ -57,7 +62,12 @@ function judge(
     ? (shot.specId as string)
     : specOn(club, when).id;
   if (shot.carry && shot.carry.m < SHORTEST_CARRY) return `carry under ${SHORTEST_CARRY} m: topped or duffed`;
-  const bound = (shot.carryAtLeast_m ?? 0) >= SHORTEST_CARRY || (shot.carryAtMost_m ?? 0) >= SHORTEST_CARRY;
-  if (!shot.carry && !bound && !shot.total) return 'no distance noted';
+  if (shot.carry) return { shot, round, club, specId, when };
+  const { carryAtLeast_m: least, carryAtMost_m: most } = shot;
+  if (least !== null && most !== null && least > most) return 'the bounds of its carry contradict each other';
+  if (!hasBounds(shot)) {
+    if (!shot.total) return 'no distance noted';
+    if (shot.total.m < SHORTEST_CARRY) return `total under ${SHORTEST_CARRY} m: topped or duffed`;
+  }
   return { shot, round, club, specId, when };
 }

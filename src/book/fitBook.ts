@@ -48,7 +48,7 @@ export function fitBook(logbook: Logbook, asOf: string): FittedBook {
   const n = cells.length;
   const variances = cells.map((_, i) => model.covariance[i * n + i]);
   const theta = orderedCarries(cells, model.mean, variances);
-  const mishits = forecastMishits(logbook, standard.counted, model.mishits);
+  const mishits = forecastMishits(logbook, standard.counted, model.mishits, asOf);
   const shotsOf = cells.map(() => [] as number[]);
   standard.cellOf.forEach((cell, k) => {
     shotsOf[cell].push(k);

@@ -12,12 +12,18 @@ const MOST_RAISED = 0.5;
  * Where holes have scores, u is counted: strokes less shots, putts and penalties, a logged shot; where
  * none has, u is a quarter of π. Assumption: an unlogged stroke is a mishit as a rule.
  *
- * @param mishits π of the logged shots, 0 to 1.
+ * @param mishits π of the logged shots, 0 to 1. @param asOf instant of the book: later shots are not yet hit.
  */
-export function forecastMishits(logbook: Logbook, counted: readonly CountedShot[], mishits: number): number {
+export function forecastMishits(
+  logbook: Logbook,
+  counted: readonly CountedShot[],
+  mishits: number,
+  asOf: string,
+): number {
   const logged = new Map<string, number>();
+  const moment = Date.parse(asOf);
   for (const shot of logbook.shots) {
-    if (shot.outcome === 'provisional unused') continue;
+    if (shot.outcome === 'provisional unused' || (shot.at !== null && Date.parse(shot.at) > moment)) continue;
     const hole = `${shot.roundId}|${shot.hole}`;
     logged.set(hole, (logged.get(hole) ?? 0) + 1);
   }

@@ -5,7 +5,7 @@ import { BOUND_ERROR, carryError } from '../yardages/carryError.ts';
 import type { ShotEvidence, StrikeWord } from '../yardages/evidence.ts';
 import { PRIOR } from '../yardages/priorTable.ts';
 import { driftShares, SHARED_EFFECTS, sharedIndex } from '../yardages/sharedEffects.ts';
-import type { CountedShot } from './countedShots.ts';
+import { type CountedShot, hasBounds } from './countedShots.ts';
 
 /** What is known before about a ball from some lie: what it loses, its scatter, and which shared effect it loads on. */
 interface LieEffect {
@@ -26,7 +26,7 @@ export interface FoundCarry {
 /** What a shot's measures say of its carry. */
 export function foundCarry(shot: Shot, carryOfTotal: (total_m: number) => FoundCarry): FoundCarry {
   if (shot.carry) return { least_m: shot.carry.m, most_m: shot.carry.m, error_m: carryError(shot), rollLoading: 0 };
-  if (shot.total && shot.carryAtLeast_m === null && shot.carryAtMost_m === null) return carryOfTotal(shot.total.m);
+  if (shot.total && !hasBounds(shot)) return carryOfTotal(shot.total.m);
   return {
     least_m: shot.carryAtLeast_m ?? 0,
     most_m: shot.carryAtMost_m ?? Number.POSITIVE_INFINITY,

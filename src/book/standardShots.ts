@@ -8,7 +8,7 @@ import type { Claim, ShotEvidence } from '../yardages/evidence.ts';
 import { adjustmentOf, hasConditions } from './adjustments.ts';
 import type { LeftOut } from './book.ts';
 import { bookCells, type NamedCell } from './bookCells.ts';
-import type { CountedShot } from './countedShots.ts';
+import { type CountedShot, hasBounds } from './countedShots.ts';
 import { driftLoadings, type FoundCarry, foundCarry, shotEvidence } from './shotEvidence.ts';
 
 /** All that a book rests on: the shots in standard conditions and what the carry model makes of them. */
@@ -72,8 +72,7 @@ export function standardShots(logbook: Logbook, counted: readonly CountedShot[],
 const stockKey = (cell: { clubId: string; specId: string; swing: string }) =>
   `${cell.clubId}|${cell.specId}|${cell.swing}`;
 
-const isTotalOnly = ({ shot }: CountedShot) =>
-  shot.total !== null && !shot.carry && shot.carryAtLeast_m === null && shot.carryAtMost_m === null;
+const isTotalOnly = ({ shot }: CountedShot) => shot.total !== null && !shot.carry && !hasBounds(shot);
 
 interface Laid {
   readonly counted: readonly CountedShot[];

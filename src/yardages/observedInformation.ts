@@ -86,7 +86,7 @@ export function observedInformation(
   clearInformation(sheet, fit.dayEffect);
   for (let k = 0; k < count; k++) addShot(sheet, evidence, k, weight[k], pull[k]);
   const own = ownEvidence(sheet, evidence, weight);
-  for (const unknown of [mishits, scatter]) eliminate(unknown, sheet, evidence, weight);
+  eliminateUnknowns([mishits, scatter], sheet, evidence, weight);
   eliminateDays(sheet);
   addClaims(sheet, claims, fit.unknowns);
   return { sheet, own, solid };
@@ -129,29 +129,71 @@ function nuisance(count: number, priorInformation: number): Nuisance {
   return { coupling: new Float64Array(count), complete: priorInformation, missing: 0 };
 }
 
+/** One unknown of the mixture with its information ι and its coupling with the carries, days eliminated. */
+interface Coupled {
+  information: number;
+  readonly withDays: Float64Array;
+  readonly withRest: Float64Array;
+}
+
 /**
- * Takes one unknown of the mixture out of the sheet: A ← A − t tᵀ/ι with t = Σ c_k a_k, the couplings
- * c_k scaled down where need be so that Σ c_k²/w_k ≤ MOST_COUPLED ι, which keeps A definite (Cauchy
- * and Schwarz). Days are left out of t: their effects are far smaller than a day's scatter.
+ * Takes the unknowns of the mixture out of the sheet: A ← A − Σ t tᵀ/ι with t = Σ c_k a_k, days
+ * eliminated from t and ι as from A, and each unknown made free of those before it. The couplings c_k
+ * are scaled down where need be so that Σ c_k²/w_k ≤ MOST_COUPLED ι, which keeps A definite (Cauchy
+ * and Schwarz).
  */
-function eliminate(unknown: Nuisance, sheet: JointInformation, evidence: EvidenceArrays, weight: Float64Array): void {
-  const { size, matrix } = sheet;
-  const information = unknown.complete - Math.min(unknown.missing, MOST_MISSING * unknown.complete);
+function eliminateUnknowns(
+  unknowns: readonly Nuisance[],
+  sheet: JointInformation,
+  evidence: EvidenceArrays,
+  weight: Float64Array,
+): void {
+  const { size, matrix, dayWeight } = sheet;
+  const done: Coupled[] = [];
+  for (const unknown of unknowns) {
+    const next = coupledWith(unknown, sheet, evidence, weight);
+    for (const { information, withDays, withRest } of done) {
+      let shared = 0;
+      for (let r = 0; r < dayWeight.length; r++) shared -= (withDays[r] * next.withDays[r]) / dayWeight[r];
+      next.information -= (shared * shared) / information;
+      for (let i = 0; i < size; i++) next.withRest[i] -= (shared / information) * withRest[i];
+    }
+    const { information, withRest: t } = next;
+    for (let i = 0; i < size; i++) for (let j = 0; j <= i; j++) matrix[i * size + j] -= (t[i] * t[j]) / information;
+    done.push(next);
+  }
+}
+
+function coupledWith(
+  unknown: Nuisance,
+  sheet: JointInformation,
+  evidence: EvidenceArrays,
+  weight: Float64Array,
+): Coupled {
+  const { size, dayWeight, dayCoupling } = sheet;
+  let information = unknown.complete - Math.min(unknown.missing, MOST_MISSING * unknown.complete);
   let taken = 0;
   for (let k = 0; k < evidence.count; k++) if (weight[k] > 0) taken += unknown.coupling[k] ** 2 / weight[k];
   const scale = taken > MOST_COUPLED * information ? Math.sqrt((MOST_COUPLED * information) / taken) : 1;
-  const t = new Float64Array(size);
+  const withRest = new Float64Array(size);
+  const withDays = new Float64Array(dayWeight.length);
   const cells = size - SHARED_COUNT;
   for (let k = 0; k < evidence.count; k++) {
     if (weight[k] === 0) continue;
     const coupling = scale * unknown.coupling[k];
-    t[evidence.cell[k]] += coupling;
+    withRest[evidence.cell[k]] += coupling;
+    withDays[evidence.day[k]] += coupling;
     for (let s = 0; s < evidence.sharedCount[k]; s++) {
       const e = k * evidence.sharedWidth + s;
-      t[cells + evidence.sharedIndex[e]] += coupling * evidence.sharedLoading[e];
+      withRest[cells + evidence.sharedIndex[e]] += coupling * evidence.sharedLoading[e];
     }
   }
-  for (let i = 0; i < size; i++) for (let j = 0; j <= i; j++) matrix[i * size + j] -= (t[i] * t[j]) / information;
+  for (let r = 0; r < dayWeight.length; r++) {
+    const share = withDays[r] / dayWeight[r];
+    information -= share * withDays[r];
+    for (let i = 0; i < size; i++) withRest[i] -= share * dayCoupling[r * size + i];
+  }
+  return { information, withDays, withRest };
 }
 
 /**
