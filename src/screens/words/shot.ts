@@ -41,6 +41,24 @@ const tags: Record<Tag, string> = {
   'ball below': 'ball below',
 };
 
+/** Where long words of keys may be parted, for narrow screens and large text. */
+const PARTED = [
+  'green|side',
+  'provi|sional',
+  'knock|down',
+  'recov|ery',
+  'con|ceded',
+  'down|hill',
+  'pen|alty',
+  'un|play|able',
+];
+const partings = new Map(PARTED.map((word) => [word.replaceAll('|', ''), word.replaceAll('|', '\u00ad')]));
+
+/** The face of a key with soft hyphens where its words may be parted. */
+export function soften(face: string): string {
+  return face.replace(/\p{L}+/gu, (word) => partings.get(word) ?? word);
+}
+
 /** Every text of the page on which a shot is logged. */
 export const shotWords = {
   lies,
@@ -144,7 +162,8 @@ export const shotWords = {
     club: 'Which club was it?',
     swing: 'How far back did you swing?',
     strike: 'How was it struck?',
-    pitch: 'Where did it pitch?',
+    pitch: 'Where did it pitch? On the green logs it.',
+    pitchEdit: 'Where did it pitch?',
     rest: 'Where is the ball now? This logs the shot.',
     restEdit: 'Where did the ball come to rest?',
     carry: 'How far did it carry?',
@@ -166,7 +185,6 @@ export const shotWords = {
     skip: 'Skip',
     log: 'Log it',
     keep: 'Keep it',
-    delete: 'Delete shot',
     leave: 'Leave',
     otherNumbers: 'other',
     back: 'back',
@@ -211,8 +229,9 @@ export const shotWords = {
   },
   putts: {
     title: 'On the green',
-    first: 'How long is the first putt?',
-    next: (n: string) => `How long is putt ${n}?`,
+    first: (unit: string) => `How long is the first putt, in ${unit}?`,
+    next: (n: string, unit: string) => `How long is putt ${n}, in ${unit}?`,
+    unitLong: { yards: 'feet', metres: 'metres' },
     holed: 'Did it go in?',
     count: (n: number) => (n === 1 ? '1 putt' : `${n} putts`),
     /** So many more putts from here, after those noted before. */

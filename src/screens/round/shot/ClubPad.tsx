@@ -38,5 +38,5 @@ export function SwingPad({ chosen, onChoose, onClubs }: SwingProps) {
     }),
   );
   const clubs: GridKey = { id: 'clubs', face: shotWords.keys.otherClub, look: 'quiet', onPress: onClubs };
-  return <KeyGrid keys={[...keys, clubs]} columns={2} />;
+  return <KeyGrid keys={[...keys, clubs]} columns={2} isMirrored={false} />;
 }

@@ -1,15 +1,8 @@
 import { type Lie, lies } from '../../../golf/lie.ts';
-import type { Outcome, Shot } from '../../../golf/shot.ts';
+import type { Shot } from '../../../golf/shot.ts';
 import { shotWords } from '../../words/shot.ts';
 import { type GridKey, KeyGrid } from './KeyGrid.tsx';
-
-/** What happens to the hole when another ball is played than the last one where it lies. */
-export type NextBall =
-  | { readonly kind: 'drop'; readonly strokes: 0 | 1 }
-  | { readonly kind: 'same place' }
-  | { readonly kind: 'provisional' }
-  | { readonly kind: 'ended'; readonly outcome: Extract<Outcome, 'penalty area' | 'out of bounds' | 'lost'> }
-  | { readonly kind: 'over'; readonly result: 'picked up' | 'conceded' };
+import type { NextBall } from './nextBall.ts';
 
 interface Props {
   readonly chosen: Lie | null;
@@ -17,12 +10,14 @@ interface Props {
   readonly last: Shot | null;
   readonly onChoose: (lie: Lie) => void;
   readonly onBall: (ball: NextBall) => void;
+  /** The hole ends here without being holed. */
+  readonly onOver: (result: 'picked up' | 'conceded') => void;
 }
 
 const FROM_GROUND = lies.filter((lie) => lie !== 'tee' && lie !== 'other' && lie !== 'bare');
 
 /** From where the ball is played: its lie, or another ball in its place. */
-export function LiePad({ chosen, last, onChoose, onBall }: Props) {
+export function LiePad({ chosen, last, onChoose, onBall, onOver }: Props) {
   const from = (lie: Lie): GridKey => ({
     id: lie,
     face: shotWords.lies[lie],
@@ -49,8 +44,13 @@ export function LiePad({ chosen, last, onChoose, onBall }: Props) {
   const ended = (['lost', 'penalty area', 'out of bounds'] as const).map((outcome) =>
     ball(outcome, ends[outcome], { kind: 'ended', outcome }),
   );
-  const over = (['picked up', 'conceded'] as const).map((result) =>
-    ball(result, result === 'conceded' ? keys.conceded : keys.pickedUp, { kind: 'over', result }),
+  const over = (['picked up', 'conceded'] as const).map(
+    (result): GridKey => ({
+      id: result,
+      face: result === 'conceded' ? keys.conceded : keys.pickedUp,
+      look: 'quiet',
+      onPress: () => onOver(result),
+    }),
   );
   return (
     <KeyGrid

@@ -26,12 +26,10 @@ interface Props {
   readonly entry: ShotEntry;
   readonly onNote: (changes: ShotChanges) => void;
   readonly onOpen: (slot: Slot) => void;
-  /** Deletes the shot being changed; absent for a new one. */
-  readonly onDelete?: () => void;
 }
 
 /** What is seldom said of a shot: its intent, what was special about the lie, where it was aimed, a note. */
-export function MorePad({ entry, onNote, onOpen, onDelete }: Props) {
+export function MorePad({ entry, onNote, onOpen }: Props) {
   const intents = intentField.options.map(
     (intent): GridKey => ({
       id: intent,
@@ -50,7 +48,6 @@ export function MorePad({ entry, onNote, onOpen, onDelete }: Props) {
     }),
   );
   const { keys } = shotWords;
-  const deletes: GridKey[] = onDelete ? [{ id: 'delete', face: keys.delete, look: 'quiet', onPress: onDelete }] : [];
   return (
     <KeyGrid
       columns={4}
@@ -59,7 +56,6 @@ export function MorePad({ entry, onNote, onOpen, onDelete }: Props) {
         ...tags.slice(0, 4),
         { id: 'aim', face: keys.aim, look: 'quiet', onPress: () => onOpen('aim') },
         { id: 'note', face: keys.note, look: 'quiet', onPress: () => onOpen('note') },
-        ...deletes,
         ...tags.slice(4),
         { id: 'swing', face: keys.swing, look: 'quiet', onPress: () => onOpen('swing') },
       ]}

@@ -37,7 +37,7 @@ export function NumberPad({ slot, typed, unit, onType, onEnter, onChip }: Props)
     };
     const likely = padRoom.value.rows * (padRoom.value.isNarrow ? 4 : 5) - 2;
     const keys = slot === 'flag' ? [...tens.slice(0, likely), chip, ...tens.slice(likely)] : tens;
-    return <KeyGrid key="tens" keys={keys} columns={5} />;
+    return <KeyGrid key="tens" keys={keys} columns={5} isMirrored={false} />;
   }
   const units = unitKeys(typed).map(
     (figure): GridKey => ({ id: figure, face: figure, look: 'figure', onPress: () => onEnter(figure) }),
@@ -55,5 +55,12 @@ export function NumberPad({ slot, typed, unit, onType, onEnter, onChip }: Props)
     look: 'quiet',
     onPress: () => onEnter(typed),
   };
-  return <KeyGrid key="units" keys={[...units, back, ...(isDistance(typed, unit) ? [enter] : [])]} columns={5} />;
+  return (
+    <KeyGrid
+      key="units"
+      keys={[...units, back, ...(isDistance(typed, unit) ? [enter] : [])]}
+      columns={5}
+      isMirrored={false}
+    />
+  );
 }

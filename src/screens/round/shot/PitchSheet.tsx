@@ -58,6 +58,7 @@ export function PitchSheet({ spot, unit, of, onMark }: Props) {
   const steps = (
     <KeyGrid
       columns={3}
+      isMirrored={false}
       keys={[
         { id: 'left', face: `← ${sheet.left}`, name: `${sheet.left}: ${sheet.rightLess}`, onPress: () => move(0, -1) },
         { id: 'long', face: `↑ ${sheet.long}`, name: `${sheet.long}: ${sheet.longMore}`, onPress: () => move(1, 0) },

@@ -2,7 +2,8 @@ import type { DistanceUnit } from '../../distance.ts';
 import { shotWords } from '../../words/shot.ts';
 import { figure as spell } from '../../words.ts';
 import { type GridKey, KeyGrid } from './KeyGrid.tsx';
-import { PUTT_LENGTHS } from './puttLength.ts';
+import { padRoom } from './padRoom.ts';
+import { puttLengths } from './puttLength.ts';
 
 interface Props {
   /** Putts noted before this one. */
@@ -27,6 +28,7 @@ export function PuttPad({ before, length, unit, onLength, onHoled, onMissed, onN
     (count): GridKey => ({
       id: `count ${count}`,
       face: length === null && before === 0 ? putts.count(count) : putts.countFrom(count, before),
+      look: length === null ? 'quiet' : 'plain',
       onPress: () => onHoled(count),
     }),
   );
@@ -36,7 +38,9 @@ export function PuttPad({ before, length, unit, onLength, onHoled, onMissed, onN
     const back: GridKey = { id: 'back', face: keys.back, look: 'quiet', onPress: () => onLength(null) };
     return <KeyGrid key="holed" columns={3} keys={[...counts, missed, conceded, back]} />;
   }
-  const lengths = PUTT_LENGTHS[unit].map(
+  // A row is left for how many putts it took, which may be all that is noted.
+  const room = (padRoom.value.rows - 1) * 5;
+  const lengths = puttLengths(unit, room).map(
     (figure): GridKey => ({
       id: `${figure}`,
       face: spell(figure),
@@ -44,21 +48,22 @@ export function PuttPad({ before, length, unit, onLength, onHoled, onMissed, onN
       onPress: () => onLength(figure),
     }),
   );
+  const pickedUp: GridKey = { id: 'picked up', face: keys.pickedUp, look: 'quiet', onPress: () => onOver('picked up') };
+  const notGreen: GridKey = { id: 'not green', face: putts.notGreen, look: 'quiet', onPress: onNotGreen };
+  const first = lengths.slice(0, room);
   return (
     <KeyGrid
       key="lengths"
       columns={5}
+      isMirrored={false}
       keys={[
+        ...first,
         ...counts.slice(0, 3),
-        ...lengths.slice(1, 12),
-        ...lengths.slice(12),
-        lengths[0],
-        conceded,
-        { id: 'picked up', face: keys.pickedUp, look: 'quiet', onPress: () => onOver('picked up') },
-        ...(before === 0
-          ? [{ id: 'not green', face: putts.notGreen, look: 'quiet', onPress: onNotGreen } as const]
-          : []),
+        ...(before === 0 ? [notGreen] : [conceded]),
+        ...lengths.slice(first.length),
         counts[3],
+        ...(before === 0 ? [conceded] : []),
+        pickedUp,
       ]}
     />
   );

@@ -1,20 +1,20 @@
 import type { Round } from '../../../golf/round.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import type { DistanceUnit } from '../../distance.ts';
-import { shotWords } from '../../words/shot.ts';
 import { ClubPad, SwingPad } from './ClubPad.tsx';
 import type { BagClub } from './clubsOfBag.ts';
+import { enterDistance } from './enterDistance.ts';
 import { isOnGreen } from './green.ts';
-import { LiePad, type NextBall } from './LiePad.tsx';
+import { LiePad } from './LiePad.tsx';
 import { KnownByPad, MorePad, NotePad } from './MorePad.tsx';
 import { NumberPad } from './NumberPad.tsx';
+import type { NextBall } from './nextBall.ts';
 import { PitchSheet } from './PitchSheet.tsx';
 import { pitchOf } from './pitch.ts';
 import { RestPad } from './RestPad.tsx';
 import { StrikePad } from './StrikePad.tsx';
 import { fill, knownBy, note, openSlot, pitch, type ShotForm } from './shotForm.ts';
-import type { Asking, NumberSlot } from './slots.ts';
-import { distanceTyped, isDistance, largestFigure, spokenDistance } from './spokenDistance.ts';
+import type { Asking } from './slots.ts';
 
 interface Props {
   readonly form: ShotForm;
@@ -25,20 +25,12 @@ interface Props {
   readonly asking: Asking;
   readonly onChange: (form: ShotForm) => void;
   readonly onBall: (ball: NextBall) => void;
-  readonly onDelete?: () => void;
-}
-
-/** The form after a distance was entered by digits; unchanged when they say none that a shot may hold. */
-export function enterDistance(form: ShotForm, typed: string, unit: DistanceUnit, asking: Asking): ShotForm | string {
-  if (!isDistance(typed, unit)) return shotWords.status.outside(`${largestFigure(unit)}`);
-  const slot = form.slot as NumberSlot;
-  const by = slot === 'flag' || form.by !== 'laser' ? form.by : 'typed';
-  return fill(form, distanceTyped(slot, spokenDistance(Number(typed), unit), by), asking);
+  readonly onOver: (result: 'picked up' | 'conceded') => void;
 }
 
 /** The keys of the slot that is open. */
 export function ShotPad(props: Props) {
-  const { form, round, bag, last, unit, asking, onChange, onBall, onDelete } = props;
+  const { form, round, bag, last, unit, asking, onChange, onBall, onOver } = props;
   const { entry, slot } = form;
   const filled = (changes: Parameters<typeof fill>[1]) => onChange(fill(form, changes, asking));
   switch (slot) {
@@ -49,6 +41,7 @@ export function ShotPad(props: Props) {
           last={form.shotId === null ? last : null}
           onChoose={(lie) => filled({ lie })}
           onBall={onBall}
+          onOver={onOver}
         />
       );
     case 'flag':
@@ -64,8 +57,8 @@ export function ShotPad(props: Props) {
           unit={unit}
           onType={(typed) => onChange({ ...form, typed })}
           onEnter={(typed) => {
-            const next = enterDistance(form, typed, unit, asking);
-            onChange(typeof next === 'string' ? { ...form, typed: '' } : next);
+            const entered = enterDistance(form, typed, unit, asking);
+            onChange(entered.kind === 'entered' ? entered.form : { ...form, typed: '' });
           }}
           onChip={() => filled({ intent: 'chip' })}
         />
@@ -112,7 +105,6 @@ export function ShotPad(props: Props) {
           entry={entry}
           onNote={(changes) => onChange(note(form, changes))}
           onOpen={(slot) => onChange(openSlot(form, slot))}
-          {...(onDelete ? { onDelete } : {})}
         />
       );
     case 'note':

@@ -5,11 +5,18 @@ import type { DistanceUnit } from '../../distance.ts';
 /** Feet in a yard, exact. */
 const FEET_PER_YARD = 3;
 
-/** Lengths offered for a putt, each one tap: golfers who think in yards pace putts in feet. Common practice, no source. */
-export const PUTT_LENGTHS: Readonly<Record<DistanceUnit, readonly number[]>> = {
-  yards: [2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60],
-  metres: [0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20],
-};
+/** Ten usual lengths of a putt and five more, each one tap: golfers who think in yards pace putts in feet. Common practice, no source. */
+const LENGTHS = {
+  yards: { usual: [3, 4, 5, 6, 8, 10, 15, 20, 30, 40], others: [2, 12, 25, 50, 60] },
+  metres: { usual: [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10], others: [0.5, 7, 12, 15, 20] },
+} as const;
+
+/** The lengths in the order they are offered where so many find room on the first page. */
+export function puttLengths(unit: DistanceUnit, room: number): number[] {
+  const { usual, others } = LENGTHS[unit];
+  const all = [...usual, ...others].sort((one, other) => one - other);
+  return room >= all.length ? all : [...usual, ...others];
+}
 
 /** The length of a putt said in feet, or in metres by those who play in metres. */
 export function puttLength(figure: number, unit: DistanceUnit): Metres {
