@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { composeBook } from './book/composeBook.ts';
+import { bookOf } from './book/composeBook.ts';
+import { fitBook } from './book/fitBook.ts';
+import { planSheets } from './book/planSheets.ts';
 import { reportJson } from './book/reportJson.ts';
 import { reportText, type SpokenLength } from './book/reportText.ts';
 import { type CarrybookFile, logbookOf } from './exchange/carrybookFile.ts';
@@ -92,10 +94,13 @@ function report({ path, asOf: asked, json }: Request): string {
   const asOf = asked ?? newest(files, path);
   const players = files.map((file) => {
     const logbook = settledLogbook(logbookOf(file));
-    return { playerId: logbook.player.id, logbook, book: composeBook(logbook, asOf) };
+    const fitted = fitBook(logbook, asOf);
+    return { playerId: logbook.player.id, logbook, book: bookOf(fitted), sheets: planSheets(logbook, fitted) };
   });
   if (json) return `${JSON.stringify(reportJson(asOf, players), null, 2)}\n`;
-  return players.map(({ logbook, book }) => reportText(logbook, book, lengths[logbook.player.units])).join('\n\n');
+  return players
+    .map(({ logbook, book, sheets }) => reportText(logbook, book, lengths[logbook.player.units], sheets))
+    .join('\n\n');
 }
 
 try {

@@ -2,7 +2,7 @@ import { BAG_LIMIT } from '../golf/bagGate.ts';
 import { specOn } from '../golf/club.ts';
 import type { Logbook } from '../golf/logbook.ts';
 import type { BagCandidate } from '../yardages/bagCandidates.ts';
-import { type Bag, type BagProgress, type BestBag, bestBag } from '../yardages/bestBag.ts';
+import { type Bag, type BagProgress, type BestBag, bestBag, NEAR } from '../yardages/bestBag.ts';
 import { coverage, coverageDifference, type LeaveTable, leaveTable } from '../yardages/coverage.ts';
 import { approachesFaced } from './approachesFaced.ts';
 import type { FittedBook } from './fitBook.ts';
@@ -45,12 +45,10 @@ export interface BagGround {
   readonly present: readonly string[];
 }
 
-/** A bag as good without a club, m: .1 yd. */
-const SPARE = 0.09144;
-
-/** No call on a difference that is smaller than its own standard deviation. */
+/** No call on a difference that is smaller than its own standard deviation, or than .1 yd. */
 export function differenceOf({ gain_m, deviation_m }: { gain_m: number; deviation_m: number }): BagDifference {
-  const verdict = Math.abs(gain_m) <= deviation_m ? 'no real difference' : gain_m > 0 ? 'better' : 'worse';
+  const verdict =
+    Math.abs(gain_m) <= Math.max(deviation_m, NEAR) ? 'no real difference' : gain_m > 0 ? 'better' : 'worse';
   return { gain_m, deviation_m, verdict };
 }
 
@@ -131,7 +129,7 @@ export function* bagChoice(
       candidates,
       found.best.ids.filter((other) => other !== id),
     );
-    return without.length > 0 && coverage(table, without).leave_m <= found.best.leave_m + SPARE;
+    return without.length > 0 && coverage(table, without).leave_m <= found.best.leave_m + NEAR;
   });
   const present = cellsOfClubs(candidates, ground.present);
   if (present.length === 0 || ground.present.length > limit) {

@@ -3,31 +3,12 @@ import type { Logbook } from '../golf/logbook.ts';
 import { clockHours, type Swing } from '../golf/swing.ts';
 import type { Metres } from '../units/metres.ts';
 import type { Book, BookCell } from './book.ts';
+import type { PlanSheets } from './planSheets.ts';
+import { planText } from './planText.ts';
+import type { SpokenLength } from './spokenLength.ts';
+import { section, textTable } from './textTable.ts';
 
-/** How lengths are said to this golfer. */
-export interface SpokenLength {
-  /** The unit as it reads in a heading: `yards`. */
-  readonly unit: string;
-  /** A length in that unit. */
-  of(length: Metres): number;
-}
-
-type Row = readonly string[];
-
-/** Rows as columns of one width each; the columns named in `left` stand to the left, figures to the right. */
-function table(rows: readonly Row[], left: readonly number[]): string[] {
-  const size = (text: string): number => [...text].length;
-  const widths = rows.reduce<number[]>((all, row) => row.map((text, c) => Math.max(all[c] ?? 0, size(text))), []);
-  const put = (text: string, column: number): string => {
-    const room = ' '.repeat(widths[column] - size(text));
-    return left.includes(column) ? text + room : room + text;
-  };
-  return rows.map((row) => `  ${row.map(put).join('  ')}`.trimEnd());
-}
-
-function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', title, ...lines];
-}
+export type { SpokenLength };
 
 /** Writes one golfer's book for people. */
 class TextBook {
@@ -104,7 +85,7 @@ class TextBook {
       `${cell.solid}`,
       cell.borrowed,
     ]);
-    return table([head, ...rows], withSwing ? [0, 1, 8] : [0, 7]);
+    return textTable([head, ...rows], withSwing ? [0, 1, 8] : [0, 7]);
   }
 
   private inLoftOrder(cells: readonly BookCell[]): BookCell[] {
@@ -130,7 +111,7 @@ class TextBook {
         return `${borrowed}${this.figure(cell.stock_m)} ${this.plusMinus(cell)} (${cell.shots})`;
       }),
     ]);
-    return [...table([['club', ...swings], ...rows], [0]), '  ~ no shots of your own: borrowed'];
+    return [...textTable([['club', ...swings], ...rows], [0]), '  ~ no shots of your own: borrowed'];
   }
 
   private others(): string[] {
@@ -148,14 +129,14 @@ class TextBook {
       gap.verdict,
       `${(gap.pSame * 100).toFixed(0)} %`,
     ]);
-    return rows.length === 0 ? [] : table([['clubs', 'gap', '80 %', 'in words', 'same distance'], ...rows], [0, 3]);
+    return rows.length === 0 ? [] : textTable([['clubs', 'gap', '80 %', 'in words', 'same distance'], ...rows], [0, 3]);
   }
 
   private leftOut(): string[] {
     const counts = new Map<string, number>();
     for (const { why } of this.book.leftOut) counts.set(why, (counts.get(why) ?? 0) + 1);
     const reasons = [...counts].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
-    return table(
+    return textTable(
       reasons.map(([why, count]) => [`${count}`, count === 1 ? 'shot' : 'shots', why]),
       [1, 2],
     );
@@ -164,11 +145,12 @@ class TextBook {
 
 /**
  * One golfer's book as tables for people: the card in loft order, the wedge matrix, other numbers, gaps
- * and what was left out and why. Stock carries with half the width of their 80 % interval as ±, next
+ * and what was left out and why, and with its plan sheets the bag, aim, practice and putting. Stock carries with half the width of their 80 % interval as ±, next
  * balls as the middle 80 %. Whole units; the exact figures are in the report for programs.
  *
  * @param length how lengths are said to this golfer.
  */
-export function reportText(logbook: Logbook, book: Book, length: SpokenLength): string {
-  return `${new TextBook(logbook, book, length).lines().join('\n')}\n`;
+export function reportText(logbook: Logbook, book: Book, length: SpokenLength, sheets?: PlanSheets): string {
+  const plans = sheets ? planText(logbook, sheets, length) : [];
+  return `${[...new TextBook(logbook, book, length).lines(), ...plans].join('\n')}\n`;
 }

@@ -30,8 +30,10 @@ export interface FlagRisk {
 
 /** Up to which club the flag is on. */
 export interface FlagLimit {
-  /** The longest cell up to which every one is within the risk; null: not even the shortest. */
+  /** The longest cell within the risk: beyond it the middle of the green is right; null: no cell is. */
   readonly upTo: number | null;
+  /** Shorter cells that are over the risk all the same: awkward swings. */
+  readonly except: readonly number[];
   /** All cells, the shortest first. */
   readonly risks: readonly FlagRisk[];
 }
@@ -39,8 +41,8 @@ export interface FlagLimit {
 /**
  * Up to which club one may go at a flag: for every club × swing, played from where its carry with the
  * usual roll reaches the flag, the odds of not staying on the green; the flag is on up to the longest
- * club for which, as for every shorter one, they are within the golfer's risk. Beyond it the middle of
- * the green is the aim.
+ * one for which they are within the golfer's risk, save for shorter ones that are not. Beyond it the
+ * middle of the green is the aim.
  *
  * @param risk odds of missing the green that the golfer takes, 0 to 1.
  * @throws RangeError when the flag is not on the green or the risk is no probability.
@@ -68,7 +70,7 @@ export function flagUpTo(green: CutGreen, approaches: readonly Approach[], risk:
         atMiddle: missed(deep_m / 2, wide_m / 2),
       };
     });
-  const beyond = risks.findIndex(({ atFlag }) => atFlag > risk);
-  const within = beyond < 0 ? risks : risks.slice(0, beyond);
-  return { upTo: within.at(-1)?.cell ?? null, risks };
+  const last = risks.findLastIndex(({ atFlag }) => atFlag <= risk);
+  const except = risks.slice(0, last + 1).filter(({ atFlag }) => atFlag > risk);
+  return { upTo: last < 0 ? null : risks[last].cell, except: except.map(({ cell }) => cell), risks };
 }
