@@ -63,10 +63,10 @@ export function PlayHead({ keeper, round, shots, hole, units, onHole }: Props) {
           ))}
         </h1>
         <p id="play-sub" class={css.sub}>
-          {weather && `${weather} · `}
           <span role="status" data-saved={waiting === 0} class={waiting > 0 ? css.unsaved : undefined}>
             {waiting > 0 ? roundWords.unsaved(waiting) : roundWords.saved(shots.length)}
           </span>
+          {weather && ` · ${weather}`}
         </p>
       </a>
       {turn(after, '›', words.next)}

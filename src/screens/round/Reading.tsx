@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { Live } from '../../logbook/liveSignal.ts';
 import { PageHead } from '../parts/PageHead.tsx';
 import { roundWords } from '../words/round.ts';
+import { words } from '../words.ts';
 
 interface Props<T> {
   readonly live: Live<T>;
@@ -16,7 +17,7 @@ export function Reading<T>({ live, children }: Props<T>) {
   return (
     <>
       <PageHead title={roundWords.title} />
-      <p role="alert">{roundWords.trouble(live.why)}</p>
+      <p role="alert">{words.storage.why(live.why)}</p>
     </>
   );
 }

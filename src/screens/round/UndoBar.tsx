@@ -4,6 +4,7 @@ import { undo } from '../../actions/undo.ts';
 import { liveUndo } from '../../logbook/live.ts';
 import press from '../parts/Press.module.css';
 import { roundWords } from '../words/round.ts';
+import { words } from '../words.ts';
 import css from './UndoBar.module.css';
 
 /** What was done last, and the key that takes it back; nothing when there is nothing to take back. */
@@ -14,7 +15,7 @@ export function UndoBar({ keeper }: { readonly keeper: Keeper }) {
   const takeBack = async () => {
     const outcome = await undo(keeper);
     if (outcome.kind === 'saved') trouble.value = null;
-    else if (outcome.kind === 'unsaved') trouble.value = roundWords.trouble(outcome.why);
+    else if (outcome.kind === 'unsaved') trouble.value = words.storage.why(outcome.why);
     else
       trouble.value =
         outcome.why.kind === 'nothing to undo' ? roundWords.undo.nothing : roundWords.undo[outcome.why.kind];

@@ -1,5 +1,6 @@
 import type { StorageTrouble } from '../../logbook/storageTrouble.ts';
 import { roundWords } from '../words/round.ts';
+import { words as allWords } from '../words.ts';
 
 interface Refusal {
   readonly kind: 'gone' | 'not valid' | 'round open';
@@ -14,7 +15,7 @@ type Told =
 /** Why an action did not do as asked, in words; null: it did. */
 export function outcomeTrouble(outcome: Told): string | null {
   if (outcome.kind === 'saved') return null;
-  if (outcome.kind === 'unsaved') return roundWords.trouble(outcome.why);
+  if (outcome.kind === 'unsaved') return allWords.storage.why(outcome.why);
   const { kind } = outcome.why;
   if (kind === 'not valid') return roundWords.hole.notValid;
   return kind === 'gone' ? roundWords.gone : roundWords.undo['round open'];

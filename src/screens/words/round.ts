@@ -1,14 +1,14 @@
 import type { HoleState } from '../../golf/holeScore.ts';
 import type { Play } from '../../golf/round.ts';
 import type { WindForce } from '../../golf/windForce.ts';
-import type { StorageTrouble } from '../../logbook/storageTrouble.ts';
 import type { UndoWhat } from '../../logbook/undoEntry.ts';
+import { counted } from './figure.ts';
 
-const shots = (n: number): string => (n === 1 ? '1 shot' : `${n} shots`);
-const strokes = (n: number): string => (n === 1 ? '1 stroke' : `${n} strokes`);
-const putts = (n: number): string => (n === 1 ? '1 putt' : `${n} putts`);
-const holes = (n: number): string => (n === 1 ? '1 hole' : `${n} holes`);
-const clubs = (n: number): string => (n === 1 ? '1 club' : `${n} clubs`);
+const shots = (n: number): string => counted(n, 'shot', 'shots');
+const strokes = (n: number): string => counted(n, 'stroke', 'strokes');
+const putts = (n: number): string => counted(n, 'putt', 'putts');
+const holes = (n: number): string => counted(n, 'hole', 'holes');
+const clubs = (n: number): string => counted(n, 'club', 'clubs');
 
 /** Against par as a card has it: `level par`, `3 over par`, `2 under par`. */
 const toPar = (n: number): string => (n === 0 ? 'level par' : n > 0 ? `${n} over par` : `${-n} under par`);
@@ -20,15 +20,6 @@ const forces: Record<WindForce, string> = {
   4: 'dust blows',
   5: 'small trees sway',
   6: 'large branches move',
-};
-
-const trouble: Record<StorageTrouble['kind'], string> = {
-  quota: 'The phone has no room left for this app. Make room, then try again.',
-  'blocked upgrade': 'Another tab holds the logbook in its old form. Close that tab, then try again.',
-  'newer version': 'This logbook was written by a newer version of the app. Load the page again.',
-  'connection lost': 'The browser lost its hold on the logbook. Try again.',
-  'no storage': 'This browser stores nothing for this page; a private window often does not.',
-  failed: 'The logbook could not be reached. Try again.',
 };
 
 const state: Record<HoleState, string> = {
@@ -61,13 +52,12 @@ const undone: Record<UndoWhat, string> = {
 export const roundWords = {
   title: 'Round',
   opening: 'Opening the logbook …',
-  trouble: (why: StorageTrouble) => (why.kind === 'failed' ? `${trouble.failed} (${why.reason})` : trouble[why.kind]),
   gone: 'This round is not in the logbook any more.',
   toStart: 'To the start',
   play,
   state,
-  saved: (n: number) => (n === 1 ? '1 shot saved' : `${n} shots saved`),
-  unsaved: (n: number) => (n === 1 ? '1 change not saved yet' : `${n} changes not saved yet`),
+  saved: (n: number) => `${n} saved`,
+  unsaved: (n: number) => `${counted(n, 'change', 'changes')} not saved yet`,
   tryNow: 'Try now',
   undo: {
     key: 'Undo',
@@ -109,11 +99,12 @@ export const roundWords = {
     bagEmpty: 'The bag is empty. Shots can be logged, but they feed a number only when their club is known.',
     toBag: 'To the bag',
     conditions: 'Conditions',
-    conditionsNote: 'All may stay open. What you know makes the numbers of other days truer.',
+    conditionsNote:
+      'All may stay open. What you know makes the numbers of other days truer. Height is above the sea; pressure as a station measures it stands in its stead.',
     temperature: (unit: string) => `Temperature, ${unit}`,
-    altitude: (unit: string) => `Height above the sea, ${unit}`,
+    altitude: (unit: string) => `Height, ${unit}`,
     altitudeUnits: { yards: 'feet', metres: 'metres' },
-    pressure: 'or station pressure, hPa',
+    pressure: 'Pressure, hPa',
     wind: 'Wind',
     windChoices: { open: 'Open', none: 'None felt', compass: 'By compass', clock: 'By the clock' },
     windFrom: 'It blows from',
@@ -137,8 +128,7 @@ export const roundWords = {
   },
   weather: {
     noWind: 'no wind',
-    wind: (from: string | null, strength: string) =>
-      from === null ? `wind ${strength}` : `wind from ${from}, ${strength}`,
+    wind: (from: string | null, strength: string) => (from === null ? `wind ${strength}` : `${from} wind, ${strength}`),
     ground: { soft: 'soft', normal: '', firm: 'firm' },
   },
   head: {
@@ -168,9 +158,7 @@ export const roundWords = {
       [
         shots(made.shots),
         putts(made.putts),
-        ...(made.penalties > 0
-          ? [made.penalties === 1 ? '1 penalty stroke' : `${made.penalties} penalty strokes`]
-          : []),
+        ...(made.penalties > 0 ? [counted(made.penalties, 'penalty stroke', 'penalty strokes')] : []),
       ].join(', '),
     notLogged: (n: number) => `${strokes(n)} of the score ${n === 1 ? 'is' : 'are'} not logged.`,
     overLogged: (n: number) => `${strokes(n)} more logged than the score noted: one of the two is wrong.`,
@@ -180,8 +168,8 @@ export const roundWords = {
     ended: 'How it ended',
     results: { played: 'Played out', 'picked up': 'Picked up', conceded: 'Conceded' },
     puttsInAll: 'Putts',
-    penalties: 'Further penalty strokes',
-    penaltiesNote: 'Beyond those of the shots, such as for a ball moved.',
+    penalties: 'Other penalties',
+    penaltiesNote: 'Penalty strokes beyond those of the shots.',
     noted: 'Score noted',
     notedNote: 'Only if strokes are missing in the log. Empty: the score is what was logged.',
     fewer: 'One fewer',

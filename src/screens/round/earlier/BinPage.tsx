@@ -9,6 +9,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
 import { goTo } from '../../route.ts';
 import { roundWords } from '../../words/round.ts';
+import { words as allWords } from '../../words.ts';
 import { shotLine } from '../shot/shotLine.ts';
 import type { ShownUnits } from '../shownUnits.ts';
 import css from './RoundsPage.module.css';
@@ -39,7 +40,7 @@ export function BinPage({ keeper, clubs, units }: Props) {
   const bringBack = async (binned: Binned) => {
     const outcome = await restoreFromBin(keeper, binned);
     if (outcome.kind === 'saved') trouble.value = null;
-    else trouble.value = outcome.kind === 'unsaved' ? roundWords.trouble(outcome.why) : words.gone;
+    else trouble.value = outcome.kind === 'unsaved' ? allWords.storage.why(outcome.why) : words.gone;
   };
   return (
     <>
@@ -48,7 +49,7 @@ export function BinPage({ keeper, clubs, units }: Props) {
         <p role="alert" class={css.wrong}>
           {trouble.value}
         </p>
-        {live.kind === 'failed' && <p role="alert">{roundWords.trouble(live.why)}</p>}
+        {live.kind === 'failed' && <p role="alert">{allWords.storage.why(live.why)}</p>}
         {live.kind === 'ready' && live.value.length === 0 && <p>{words.empty}</p>}
         {live.kind === 'ready' && live.value.length > 0 && (
           <ul class={css.rounds}>

@@ -7,6 +7,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
 import { addressOf, goTo } from '../../route.ts';
 import { roundWords } from '../../words/round.ts';
+import { words as allWords } from '../../words.ts';
 import { UndoBar } from '../UndoBar.tsx';
 import css from './RoundsPage.module.css';
 
@@ -21,7 +22,7 @@ export function RoundsPage({ keeper }: { readonly keeper: Keeper }) {
       <div class={css.sheet}>
         <UndoBar keeper={keeper} />
         {live.kind === 'loading' && <p role="status">{roundWords.opening}</p>}
-        {live.kind === 'failed' && <p role="alert">{roundWords.trouble(live.why)}</p>}
+        {live.kind === 'failed' && <p role="alert">{allWords.storage.why(live.why)}</p>}
         {live.kind === 'ready' && <Rounds logbook={live.value} />}
         <a class={press.press} href={addressOf('round', 'bin')}>
           {words.bin}

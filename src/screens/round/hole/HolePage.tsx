@@ -7,7 +7,7 @@ import { shotsOfHole } from '../../../golf/shotOrder.ts';
 import type { RoundWithShots } from '../../../logbook/live.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
-import { addressOf, goTo } from '../../route.ts';
+import { addressOf, goBack } from '../../route.ts';
 import { roundWords } from '../../words/round.ts';
 import { goToLog } from '../goToLog.ts';
 import { StorageNews } from '../StorageNews.tsx';
@@ -43,7 +43,7 @@ export function HolePage({ keeper, of: { round, shots }, number, clubs, units }:
       <PageHead
         title={isPractice ? head.practice : head.hole(number)}
         {...(isPractice ? {} : { sub: `${words.score}: ${scoreWords(score)}` })}
-        onBack={() => goTo('round', 'card', round.id)}
+        onBack={() => goBack('round', 'card', round.id)}
       />
       <StorageNews keeper={keeper} />
       <div class={css.sheet}>

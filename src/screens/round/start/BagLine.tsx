@@ -1,9 +1,9 @@
 import type { BagGate } from '../../../golf/bagGate.ts';
-import { type Club, specOn } from '../../../golf/club.ts';
-import { clubName } from '../../clubName.ts';
+import type { Club } from '../../../golf/club.ts';
 import press from '../../parts/Press.module.css';
 import { addressOf } from '../../route.ts';
 import { roundWords } from '../../words/round.ts';
+import { clubsOfBag } from '../shot/clubsOfBag.ts';
 import css from './StartRound.module.css';
 
 const { start: words } = roundWords;
@@ -21,7 +21,9 @@ interface Props {
 /** What is in the bag, and whether a round by the Rules may be started with it. */
 export function BagLine({ clubs, gate, isByTheRules }: Props) {
   const isTooMany = isByTheRules && gate.kind === 'too many';
-  const names = clubs.map((club) => clubName(club, specOn(club, LATEST))).join(', ');
+  const names = clubsOfBag(clubs, { bag: [], date: LATEST })
+    .map((club) => club.name)
+    .join(', ');
   return (
     <section class={css.group} aria-labelledby="bag-line">
       <h2 id="bag-line">{words.bag}</h2>

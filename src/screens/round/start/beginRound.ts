@@ -3,8 +3,10 @@ import { setHole } from '../../../actions/setHole.ts';
 import { startRound } from '../../../actions/startRound.ts';
 import type { RoundStart } from '../../../golf/newRound.ts';
 import type { Degrees } from '../../../units/degrees.ts';
+import { freezeBook } from '../../freezeBook.ts';
 import { goTo } from '../../route.ts';
 import { roundWords } from '../../words/round.ts';
+import { words as allWords } from '../../words.ts';
 import type { NumberField } from './startForm.ts';
 
 const { start: words } = roundWords;
@@ -27,8 +29,10 @@ const FIELDS: Readonly<Record<string, NumberField>> = {
  * the Rules freezes the book first.
  */
 export async function beginRound(keeper: Keeper, start: RoundStart, bearing_deg: Degrees | null): Promise<Begun> {
-  const outcome = await startRound(keeper, start);
-  if (outcome.kind === 'unsaved') return { kind: 'not begun', says: roundWords.trouble(outcome.why) };
+  const freezing = start.play === 'rules' ? await freezeBook(keeper) : null;
+  if (freezing?.kind === 'not frozen') return { kind: 'not begun', says: words.notFrozen(freezing.why) };
+  const outcome = await startRound(keeper, freezing ? { ...start, frozenBook: freezing.frozenBook } : start);
+  if (outcome.kind === 'unsaved') return { kind: 'not begun', says: allWords.storage.why(outcome.why) };
   if (outcome.kind === 'saved') {
     const round = outcome.value;
     if (bearing_deg !== null) await setHole(keeper, round.id, round.startHole, { bearing_deg });
