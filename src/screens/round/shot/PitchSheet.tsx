@@ -127,6 +127,9 @@ function isFar(spot: Spot, unit: DistanceUnit): boolean {
   return Math.max(Math.abs(spot.long_m), Math.abs(spot.right_m)) > REACH.close * spokenDistance(1, unit);
 }
 
+/** Room that a label beside a line takes, in pixels. */
+const LABEL_PX = 62;
+
 const OUTLINE = Array.from({ length: 60 }, (_, index) => (index / 60) * 2 * Math.PI);
 
 /** The green, its lines and the mark; `lines` is the number of paces between two lines. */
@@ -159,7 +162,7 @@ function Drawing({ scale, mark, lines }: { scale: SheetScale; mark: Spot | null;
       {paces(width).map((right) => (
         <g key={`right ${right}`}>
           <path d={`M${flagX + right * pxPerStep} 0V${height}`} class={right === 0 ? css.axis : css.line} />
-          {right !== 0 && Math.abs(right) % 10 === 0 && (
+          {right !== 0 && Math.abs(right) % 10 === 0 && flagX + right * pxPerStep + LABEL_PX < width && (
             <text x={flagX + right * pxPerStep + 3} y={height - 5}>
               {right > 0 ? shotWords.right(`${right}`) : shotWords.left(`${-right}`)}
             </text>
