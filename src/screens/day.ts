@@ -17,3 +17,15 @@ export function dayWithYear(date: string): string {
 export function day(date: string, now: string): string {
   return date.slice(0, 4) === now.slice(0, 4) ? dayAndMonth.format(new Date(date)) : dayWithYear(date);
 }
+
+const dayAndTime = new Intl.DateTimeFormat(LOCALE, {
+  day: 'numeric',
+  month: 'short',
+  hour: '2-digit',
+  minute: '2-digit',
+});
+
+/** A moment on the golfer's own clock: `2 May, 09:12`. */
+export function moment(instant: string): string {
+  return dayAndTime.format(new Date(instant));
+}

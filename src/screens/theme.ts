@@ -36,7 +36,19 @@ export function followTheme(): void {
   contrast.addEventListener('change', draw);
 }
 
-/** Chooses a theme and keeps it for the next visit. */
+let known: Theme | null = null;
+
+/**
+ * Takes over the theme from the stored settings: when it changed there (in another tab, or all was
+ * deleted), or when this browser knew none before.
+ */
+export function applySettings(stored: Theme): void {
+  const isNews = known === null ? theme.peek() === 'auto' : known !== stored;
+  known = stored;
+  if (isNews && theme.peek() !== stored) chooseTheme(stored);
+}
+
+/** Chooses a theme and keeps it, so that the next visit is drawn in it from the first moment. */
 export function chooseTheme(choice: Theme): void {
   theme.value = choice;
   try {

@@ -1,11 +1,14 @@
 import { computed, signal } from '@preact/signals';
 import type { DistanceUnit } from './distance.ts';
-import { openLogbook } from './openLogbook.ts';
+import { lookedAt } from './openLogbook.ts';
 
-/** Another unit than the golfer's own, chosen on this screen; null: the golfer's own. */
+/** The unit of the golfer whose logbook is on this phone. */
+export const ownUnit = signal<DistanceUnit>('yards');
+
+/** Another unit than a file's golfer has, chosen while looking at it; null: that golfer's own. */
 export const chosenUnit = signal<DistanceUnit | null>(null);
 
-/** The unit that distances are shown in: as chosen here, else as the logbook's golfer has it. */
-export const unit = computed<DistanceUnit>(
-  () => chosenUnit.value ?? openLogbook.value?.logbook.player.units ?? 'yards',
+/** The unit that distances are shown in. */
+export const unit = computed<DistanceUnit>(() =>
+  lookedAt.value ? (chosenUnit.value ?? lookedAt.value.logbook.player.units) : ownUnit.value,
 );

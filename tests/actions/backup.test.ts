@@ -3,13 +3,15 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { startBag } from '../../src/actions/bagChanges.ts';
 import { closeRound } from '../../src/actions/closeRound.ts';
+import { deleteEverything, removeDemo } from '../../src/actions/deleteEverything.ts';
 import { deleteShot } from '../../src/actions/deleteShot.ts';
 import { exportBackup, noteBackup } from '../../src/actions/exportBackup.ts';
 import type { Keeper } from '../../src/actions/keeper.ts';
+import { loadDemo } from '../../src/actions/loadDemo.ts';
 import { logShot } from '../../src/actions/logShot.ts';
 import { restoreBackup } from '../../src/actions/restoreBackup.ts';
 import { savePlayer } from '../../src/actions/saveSettings.ts';
-import { deleteEverything, loadDemo, openShelf, removeDemo } from '../../src/actions/shelf.ts';
+import { openShelf } from '../../src/actions/shelf.ts';
 import {
   carrybookFileOf,
   logbookOf as logbookOfFile,

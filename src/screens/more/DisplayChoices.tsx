@@ -1,15 +1,30 @@
+import { savePlayer, saveSettings } from '../../actions/saveSettings.ts';
 import type { DistanceUnit } from '../distance.ts';
-import { openLogbook } from '../openLogbook.ts';
+import { lookedAt } from '../openLogbook.ts';
 import { Choice } from '../parts/Choice.tsx';
-import { chooseTheme, theme, themes } from '../theme.ts';
-import { chosenUnit, unit } from '../unit.ts';
+import { chooseTheme, type Theme, theme, themes } from '../theme.ts';
+import { chosenUnit, ownUnit, unit } from '../unit.ts';
+import { useShelf } from '../useShelf.ts';
 import { words } from '../words.ts';
 import css from './DisplayChoices.module.css';
 
 const units: readonly DistanceUnit[] = ['yards', 'metres'];
 
-/** How the app is drawn, and, with a book open, in which unit. */
+/** How the app is drawn, and in which unit: the golfer's own choice, or one for the file looked at. */
 export function DisplayChoices() {
+  const shelf = useShelf();
+  const choose = (choice: Theme) => {
+    // Drawn at once, and kept for the first paint of the next visit, whatever the logbook says.
+    chooseTheme(choice);
+    void saveSettings(shelf.own, { theme: choice });
+  };
+  const chooseUnit = (choice: DistanceUnit) => {
+    if (lookedAt.peek()) chosenUnit.value = choice;
+    else {
+      ownUnit.value = choice;
+      void savePlayer(shelf.shown.peek(), { units: choice });
+    }
+  };
   return (
     <section class={css.display} aria-labelledby="display">
       <h2 id="display">{words.display.title}</h2>
@@ -19,20 +34,16 @@ export function DisplayChoices() {
         values={themes}
         words={words.display.themes}
         value={theme.value}
-        onChoose={chooseTheme}
+        onChoose={choose}
       />
-      {openLogbook.value && (
-        <Choice
-          label={words.display.units}
-          name="units"
-          values={units}
-          words={words.display.unitChoices}
-          value={unit.value}
-          onChoose={(choice) => {
-            chosenUnit.value = choice;
-          }}
-        />
-      )}
+      <Choice
+        label={words.display.units}
+        name="units"
+        values={units}
+        words={words.display.unitChoices}
+        value={unit.value}
+        onChoose={chooseUnit}
+      />
     </section>
   );
 }

@@ -1,17 +1,16 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { openLogbook } from '../openLogbook.ts';
-import { Cautions } from '../parts/Cautions.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
 import { goBack } from '../route.ts';
+import { useShelf } from '../useShelf.ts';
 import { words } from '../words.ts';
-import { DisplayChoices } from './DisplayChoices.tsx';
+import { DemoKeys } from './DemoKeys.tsx';
 import css from './OpenFile.module.css';
-import { forgetOutcome, openCarrybookFile, openDemo, openGivenFile, opening } from './opening.ts';
+import { forgetOutcome, openCarrybookFile, openGivenFile, opening } from './opening.ts';
 import { Refused } from './Refused.tsx';
 
 /** What came of the last file: being read, refused, failed, or a choice among several logbooks. */
-function Outcome() {
+export function OpeningOutcome() {
   const state = opening.value;
   if (state.kind === 'refused') return <Refused name={state.name} refusals={state.refusals} />;
   if (state.kind === 'reading') return <p role="status">{words.open.reading(state.name)}</p>;
@@ -47,11 +46,11 @@ function Outcome() {
   );
 }
 
-/** The page that opens a book: from a file of this device, or the invented season. It stands first while none is open. */
+/** The page that opens a book to look at, from a file of this device, or the invented season. */
 export function OpenFile() {
   const picker = useRef<HTMLInputElement>(null);
   const outcome = useRef<HTMLDivElement>(null);
-  const isFirst = openLogbook.value === null;
+  const shelf = useShelf();
   const { kind } = opening.value;
   useEffect(() => {
     if (kind !== 'idle' && kind !== 'reading') outcome.current?.scrollIntoView({ block: 'nearest' });
@@ -62,22 +61,18 @@ export function OpenFile() {
   const take = () => {
     const file = picker.current?.files?.[0];
     if (!file || !picker.current) return;
-    void openGivenFile(file);
+    void openGivenFile(shelf, file);
     // The same file, mended, can be picked again.
     picker.current.value = '';
   };
 
   return (
     <>
-      {isFirst ? (
-        <PageHead title={words.app} />
-      ) : (
-        <PageHead title={words.open.title} onBack={() => goBack('yardages')} />
-      )}
+      <PageHead title={words.open.title} onBack={() => goBack('yardages')} />
       <div class={css.sheet}>
-        {isFirst && <p class={css.motto}>{words.appMotto}</p>}
+        <p>{words.open.justLook}</p>
         <div ref={outcome}>
-          <Outcome />
+          <OpeningOutcome />
         </div>
         <section class={css.group}>
           <input
@@ -96,17 +91,8 @@ export function OpenFile() {
         <section class={css.group} aria-labelledby="demo">
           <h2 id="demo">{words.open.demoTitle}</h2>
           <p>{words.open.demo}</p>
-          <div class={css.actions}>
-            <button type="button" class={press.press} onClick={() => openDemo('player')}>
-              {words.open.demoPlayer}
-            </button>
-            <button type="button" class={press.press} onClick={() => openDemo('coach')}>
-              {words.open.demoCoach}
-            </button>
-          </div>
+          <DemoKeys />
         </section>
-        {isFirst && <Cautions />}
-        {isFirst && <DisplayChoices />}
       </div>
     </>
   );

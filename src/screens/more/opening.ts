@@ -1,9 +1,13 @@
 import { signal } from '@preact/signals';
+import { loadDemo } from '../../actions/loadDemo.ts';
+import { saveSettings } from '../../actions/saveSettings.ts';
+import type { Shelf } from '../../actions/shelf.ts';
 import type { CarrybookFile } from '../../exchange/carrybookFile.ts';
 import type { Refusal } from '../../exchange/refusal.ts';
 import type { TeamFile } from '../../exchange/teamFile.ts';
+import { openRoundId } from '../../logbook/roundStore.ts';
 import { compute } from '../../worker/compute.ts';
-import { openLogbook } from '../openLogbook.ts';
+import { lookedAt } from '../openLogbook.ts';
 import { goTo, replaceWith } from '../route.ts';
 import { chosenUnit } from '../unit.ts';
 import { words } from '../words.ts';
@@ -17,7 +21,7 @@ export type Opening =
   | { readonly kind: 'failed'; readonly name: string; readonly why: string }
   | { readonly kind: 'choosing'; readonly name: string; readonly team: TeamFile };
 
-/** The file being opened, or what came of the last one. The open logbook stays as it is until another is open. */
+/** The file being opened, or what came of the last one. What is on the screen stays until another is open. */
 export const opening = signal<Opening>({ kind: 'idle' });
 
 /** Puts away what came of the last file once it was seen; a file still being read goes on. */
@@ -32,12 +36,18 @@ function failed(name: string, why: string): void {
   opening.value = { kind: 'failed', name, why };
 }
 
-/** Opens one logbook: its numbers are shown as of the moment its file was written. */
+/** Opens one logbook to be looked at: its numbers are shown as of the moment its file was written. */
 export function openCarrybookFile(file: CarrybookFile): void {
   chosenUnit.value = null;
-  openLogbook.value = { logbook: file, asOf: file.exportedAt };
+  lookedAt.value = { logbook: file, asOf: file.exportedAt, frozen: null, from: 'file' };
   opening.value = { kind: 'idle' };
   replaceWith('yardages');
+}
+
+/** Puts the file looked at away; the logbook of this phone is on the screen again. */
+export function putFileAway(): void {
+  chosenUnit.value = null;
+  lookedAt.value = null;
 }
 
 async function openText(name: string, text: string): Promise<void> {
@@ -63,23 +73,51 @@ async function openFrom(name: string, load: () => Promise<string | undefined>): 
   }
 }
 
+/** Whether a round by the Rules is open on this phone: nothing is brought in from outside then. */
+async function isByTheRules({ own }: Shelf): Promise<boolean> {
+  const open = await own.connection.withDatabase(async (db) => {
+    const id = await openRoundId(db);
+    return id === null ? undefined : db.rounds.get(id);
+  });
+  return open.kind === 'ok' && open.value?.play === 'rules';
+}
+
 /** Reads a file of this device in the worker and opens it; what is wrong with it is shown on the opening page. */
-export async function openGivenFile(file: File): Promise<void> {
+export async function openGivenFile(shelf: Shelf, file: File): Promise<void> {
   goTo('open');
   await openFrom(file.name, async () => {
-    if (file.size <= LARGEST_FILE) return file.text();
-    failed(file.name, words.open.tooLarge);
+    if (await isByTheRules(shelf)) failed(file.name, words.open.byTheRules);
+    else if (file.size > LARGEST_FILE) failed(file.name, words.open.tooLarge);
+    else return file.text();
     return undefined;
   });
 }
 
-/** Fetches a demo season and opens it. */
-export async function openDemo(golfer: DemoGolfer): Promise<void> {
+/** Puts a demo season on the demo's own shelf and shows it; where nothing can be kept it is looked at. */
+async function showDemo(shelf: Shelf, name: string, text: string): Promise<void> {
+  const reading = await compute('readFile', text);
+  if (reading.kind === 'refused' || reading.value.kind !== 'carrybook') {
+    failed(name, words.open.notRead(words.open.title));
+    return;
+  }
+  const { file } = reading.value;
+  // The demo's numbers are reckoned for the day its file was written; that is its last backup.
+  const dated = await saveSettings(shelf.demo, { lastBackupAt: file.exportedAt });
+  const loaded = dated.kind === 'saved' ? await loadDemo(shelf, text) : dated;
+  if (loaded.kind === 'saved') {
+    putFileAway();
+    opening.value = { kind: 'idle' };
+    goTo('yardages');
+  } else if (loaded.kind === 'unsaved') openCarrybookFile(file);
+  else failed(name, words.restore.why(loaded.why));
+}
+
+/** Fetches a demo season and shows it. */
+export async function openDemo(shelf: Shelf, golfer: DemoGolfer): Promise<void> {
   const name = golfer === 'player' ? words.open.demoPlayer : words.open.demoCoach;
-  await openFrom(name, async () => {
-    const season = await demoSeason(golfer);
-    if (season.kind === 'fetched') return season.text;
-    failed(name, season.why);
-    return undefined;
-  });
+  opening.value = { kind: 'reading', name };
+  if (await isByTheRules(shelf)) return failed(name, words.open.byTheRules);
+  const season = await demoSeason(golfer);
+  if (season.kind === 'fetched') await showDemo(shelf, name, season.text);
+  else failed(name, season.why);
 }

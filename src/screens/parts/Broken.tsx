@@ -1,5 +1,5 @@
 import { replaceWith } from '../route.ts';
-import { words } from '../words.ts';
+import { appWords } from '../words/app.ts';
 import { PageHead } from './PageHead.tsx';
 import press from './Press.module.css';
 
@@ -11,10 +11,10 @@ export function Broken({ error, onAgain }: { readonly error: unknown; readonly o
   };
   return (
     <>
-      <PageHead title={words.broken.title} />
-      <p role="alert">{words.broken.why(error instanceof Error ? error.message : String(error))}</p>
+      <PageHead title={appWords.broken.title} />
+      <p role="alert">{appWords.broken.why(error instanceof Error ? error.message : String(error))}</p>
       <button type="button" class={press.press} onClick={restart}>
-        {words.broken.again}
+        {appWords.broken.again}
       </button>
     </>
   );

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { words } from '../words.ts';
+import { appWords } from '../words/app.ts';
 import css from './PageHead.module.css';
 import press from './Press.module.css';
 
@@ -15,14 +15,14 @@ export function PageHead({ title, sub, onBack }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   const isUnder = onBack !== undefined;
   useEffect(() => {
-    document.title = `${title} · ${words.app}`;
+    document.title = `${title} · ${appWords.app}`;
     if (isUnder) heading.current?.focus({ preventScroll: true });
   }, [title, isUnder]);
   return (
     <header class={css.head}>
       {onBack && (
         <button type="button" class={press.press} onClick={onBack}>
-          {words.back}
+          {appWords.back}
         </button>
       )}
       <div class={css.titles}>

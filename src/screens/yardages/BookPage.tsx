@@ -1,7 +1,6 @@
-import type { Book } from '../../book/book.ts';
-import type { Logbook } from '../../golf/logbook.ts';
 import { dayWithYear } from '../day.ts';
 import { DisplayChoices } from '../more/DisplayChoices.tsx';
+import type { ReadyBook } from '../openBook.ts';
 import { Cautions } from '../parts/Cautions.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
@@ -13,15 +12,19 @@ import css from './BookPage.module.css';
 import { ClubCard } from './ClubCard.tsx';
 import type { BookLayout } from './layOutBook.ts';
 import { WedgeMatrix } from './WedgeMatrix.tsx';
+import { WhoseBook } from './WhoseBook.tsx';
 
 interface Props {
-  readonly logbook: Logbook;
-  readonly book: Book;
+  readonly open: ReadyBook;
   readonly layout: BookLayout;
 }
 
 /** The whole book on one sheet: wedges first, where the hand is, then the card; side by side where there is room. */
-export function BookPage({ logbook, book, layout }: Props) {
+export function BookPage({ open, layout }: Props) {
+  const {
+    book,
+    of: { logbook },
+  } = open;
   const { long, short } = words.units[unit.value];
   const shots = book.cells.reduce((sum, cell) => sum + cell.shots, 0);
   return (
@@ -30,6 +33,7 @@ export function BookPage({ logbook, book, layout }: Props) {
         title={words.yardages.title}
         sub={`${words.yardages.whose(logbook.player.name)}. ${words.yardages.sub(long, shots, dayWithYear(book.asOf))}`}
       />
+      <WhoseBook open={open} />
       {layout.card.length === 0 && <p class={css.note}>{words.yardages.noClubs}</p>}
       <div class={css.columns}>
         <div class={css.wedges}>

@@ -2,7 +2,6 @@ import { useComputed } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { specOn } from '../../golf/club.ts';
 import { openBook, reckonBook } from '../openBook.ts';
-import { openLogbook } from '../openLogbook.ts';
 import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
 import { addressOf, type Route } from '../route.ts';
@@ -18,8 +17,8 @@ let lastLookedInto = '';
 /** The place where numbers are looked up: the card, and behind each number its own page. */
 export function Yardages({ path }: { readonly path: Route }) {
   const layout = useComputed(() => {
-    const open = openLogbook.value;
-    return open && openBook.value.kind === 'ready' ? layOutBook(open.logbook, openBook.value.book) : null;
+    const state = openBook.value;
+    return state.kind === 'ready' ? layOutBook(state.of.logbook, state.book) : null;
   });
   const address = addressOf('yardages', ...path);
   const isCard = path.length === 0;
@@ -33,9 +32,7 @@ export function Yardages({ path }: { readonly path: Route }) {
     }
   }, [address, isCard, isReady]);
 
-  const open = openLogbook.value;
   const state = openBook.value;
-  if (!open || state.kind === 'none') return null;
   if (state.kind !== 'ready' || !layout.value) {
     return (
       <>
@@ -44,17 +41,18 @@ export function Yardages({ path }: { readonly path: Route }) {
           {state.kind === 'failed' ? words.yardages.failed(state.why) : words.yardages.reckoning}
         </p>
         {state.kind === 'failed' && (
-          <button type="button" class={press.press} onClick={() => reckonBook(open)}>
+          <button type="button" class={press.press} onClick={() => void reckonBook()}>
             {words.yardages.again}
           </button>
         )}
       </>
     );
   }
-  if (isCard) return <BookPage logbook={open.logbook} book={state.book} layout={layout.value} />;
+  if (isCard) return <BookPage open={state} layout={layout.value} />;
+  const { logbook } = state.of;
 
   const [clubId, swing, specId] = path;
-  const club = open.logbook.clubs.find((club) => club.id === clubId);
+  const club = logbook.clubs.find((club) => club.id === clubId);
   const spec = club && (club.specPeriods.find((spec) => spec.id === specId) ?? specOn(club, state.book.asOf));
   const cell = state.book.cells.find(
     (cell) => cell.clubId === clubId && cell.swing === swing && cell.specId === spec?.id,
@@ -72,14 +70,6 @@ export function Yardages({ path }: { readonly path: Route }) {
   }
   const shown = [...new Set(numbersOf([...layout.value.card, ...layout.value.wedges]))];
   return (
-    <NumberPage
-      key={address}
-      logbook={open.logbook}
-      book={state.book}
-      club={club}
-      spec={spec}
-      cell={cell}
-      shown={shown}
-    />
+    <NumberPage key={address} logbook={logbook} book={state.book} club={club} spec={spec} cell={cell} shown={shown} />
   );
 }

@@ -1,0 +1,66 @@
+import { effect, untracked } from '@preact/signals';
+import type { Shelf } from '../actions/shelf.ts';
+import { latestShot, type ShownLogbook, sameRecords, shownLogbook } from '../golf/shownLogbook.ts';
+import { liveLogbook, liveOpenRound, livePlayer, liveSettings } from '../logbook/live.ts';
+import { openBook } from './openBook.ts';
+import { lookedAt, type OpenLogbook, openLogbook } from './openLogbook.ts';
+import { route } from './route.ts';
+import { applySettings } from './theme.ts';
+import { ownUnit } from './unit.ts';
+
+/** Whether the same book follows from both, so that it need not be reckoned anew. */
+function isSameBook(one: OpenLogbook | null, other: ShownLogbook, from: OpenLogbook['from']): boolean {
+  return (
+    one !== null &&
+    one.from === from &&
+    one.frozen?.roundId === other.frozen?.roundId &&
+    (one.frozen === null || one.asOf === other.asOf) &&
+    sameRecords(one.logbook, other.logbook)
+  );
+}
+
+/** Whether anybody looks at numbers. While shots are logged the whole logbook is not read anew with each of them. */
+function areNumbersWanted(): boolean {
+  return route.value[0] === 'yardages' || route.value[0] === 'bag' || openBook.value.kind !== 'ready';
+}
+
+/**
+ * Keeps the open logbook in step with the shelf: the file looked at, else the logbook shown as far as
+ * numbers may be reckoned from it now. Unit, hand and light follow the golfer. Called once, by the page.
+ */
+export function followShelf(shelf: Shelf): void {
+  effect(() => {
+    const file = lookedAt.value;
+    if (file) {
+      openLogbook.value = file;
+      return;
+    }
+    const settings = liveSettings(shelf.own.connection).value;
+    if (settings.kind !== 'ready' || !areNumbersWanted()) return;
+    const { connection, clock } = shelf.shown.value;
+    const isDemo = connection === shelf.demo.connection;
+    const logbook = liveLogbook(connection).value;
+    const open = liveOpenRound(connection).value;
+    const exported = liveSettings(connection).value;
+    if (logbook.kind !== 'ready' || open.kind !== 'ready' || exported.kind !== 'ready') return;
+    untracked(() => {
+      const now = new Date(clock.now()).toISOString();
+      // The demo season stays in its own time: it is of the day of its file, or of the last shot added to it.
+      const demoDays = [exported.value.lastBackupAt, latestShot(logbook.value)].filter((day) => day !== null).sort();
+      const asOf = isDemo ? (demoDays.at(-1) ?? now) : now;
+      const shown = shownLogbook(logbook.value, open.value?.round ?? null, asOf);
+      if (isSameBook(openLogbook.value, shown, 'phone')) return;
+      openLogbook.value = { ...shown, from: 'phone' };
+    });
+  });
+  effect(() => {
+    const player = livePlayer(shelf.shown.value.connection).value;
+    if (player.kind !== 'ready') return;
+    ownUnit.value = player.value.units;
+    document.documentElement.dataset.hand = player.value.hand;
+  });
+  effect(() => {
+    const settings = liveSettings(shelf.own.connection).value;
+    if (settings.kind === 'ready') untracked(() => applySettings(settings.value.theme));
+  });
+}
