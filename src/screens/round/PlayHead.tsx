@@ -57,7 +57,7 @@ export function PlayHead({ keeper, round, shots, hole, units, onHole }: Props) {
       {turn(before, '‹', words.previous)}
       <a class={css.middle} href={addressOf('round', 'hole', round.id, String(hole))} aria-describedby="play-sub">
         <h1>
-          {name}
+          <u>{name}</u>
           {facts.map((fact) => (
             <span key={fact}> · {fact}</span>
           ))}

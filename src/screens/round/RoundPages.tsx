@@ -19,33 +19,49 @@ interface Props {
   readonly roundId: string;
   /** Which page of the round (`card`, `hole`, `log`, `shot`, `move`) and of which hole or shot. */
   readonly path: Route;
+  /** Whether rounds that are over may be changed now. */
+  readonly mayChangeEarlier: boolean;
   readonly clubs: readonly Club[];
   readonly units: ShownUnits;
 }
 
 /** The pages of one round, being played or over: the card, a hole, a shot of it. */
-export function RoundPages({ keeper, roundId, path, clubs, units }: Props) {
+export function RoundPages({ keeper, roundId, path, mayChangeEarlier, clubs, units }: Props) {
   const live = useMemo(() => liveRound(keeper.connection, roundId), [keeper, roundId]);
   return (
     <Reading live={live.value}>
-      {(of) => (of ? <Named of={of} keeper={keeper} path={path} clubs={clubs} units={units} /> : <NoRound />)}
+      {(of) =>
+        of ? (
+          <Named of={of} keeper={keeper} path={path} mayChangeEarlier={mayChangeEarlier} clubs={clubs} units={units} />
+        ) : (
+          <NoRound />
+        )
+      }
     </Reading>
   );
 }
 
-function Named({ keeper, of, path, clubs, units }: Omit<Props, 'roundId'> & { readonly of: RoundWithShots }) {
+function Named({
+  keeper,
+  of,
+  path,
+  mayChangeEarlier,
+  clubs,
+  units,
+}: Omit<Props, 'roundId'> & { readonly of: RoundWithShots }) {
   const [page, part = ''] = path;
   const hole = Number(part);
+  const mayChange = mayChangeEarlier || !of.round.closed;
   const isHole = of.round.holes.some((each) => each.number === hole);
-  if (page === 'shot') return <ShotEditPage key={part} keeper={keeper} of={of} shotId={part} />;
-  if (page === 'move') {
+  if (page === 'shot' && mayChange) return <ShotEditPage key={part} keeper={keeper} of={of} shotId={part} />;
+  if (page === 'move' && mayChange) {
     return <MovePage key={part} keeper={keeper} of={of} shotId={part} clubs={clubs} units={units} />;
   }
-  if (page === 'log' && isHole) return <PlayPage keeper={keeper} of={of} hole={hole} units={units} />;
+  if (page === 'log' && isHole && mayChange) return <PlayPage keeper={keeper} of={of} hole={hole} units={units} />;
   if (page === 'hole' && isHole) {
-    return <HolePage keeper={keeper} of={of} number={hole} clubs={clubs} units={units} />;
+    return <HolePage keeper={keeper} of={of} number={hole} mayChange={mayChange} clubs={clubs} units={units} />;
   }
-  return <CardPage keeper={keeper} of={of} clubs={clubs} units={units} />;
+  return <CardPage keeper={keeper} of={of} mayChange={mayChange} clubs={clubs} units={units} />;
 }
 
 function NoRound() {

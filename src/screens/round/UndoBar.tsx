@@ -20,6 +20,7 @@ export function UndoBar({ keeper }: { readonly keeper: Keeper }) {
       trouble.value =
         outcome.why.kind === 'nothing to undo' ? roundWords.undo.nothing : roundWords.undo[outcome.why.kind];
   };
+  if (!entry && trouble.value === null) return null;
   return (
     <div class={css.bar}>
       <p role="status">{trouble.value ?? (entry && roundWords.undo.what(entry.what))}</p>

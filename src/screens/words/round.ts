@@ -54,6 +54,8 @@ export const roundWords = {
   opening: 'Opening the logbook …',
   gone: 'This round is not in the logbook any more.',
   toStart: 'To the start',
+  locked: 'A round by the Rules is being played. What was played earlier stays as it is until that round is over.',
+  referee: 'For the referee',
   play,
   state,
   saved: (n: number) => `${n} saved`,

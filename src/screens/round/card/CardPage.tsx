@@ -31,12 +31,13 @@ const { card: words } = roundWords;
 interface Props {
   readonly keeper: Keeper;
   readonly of: RoundWithShots;
+  readonly mayChange: boolean;
   readonly clubs: readonly Club[];
   readonly units: ShownUnits;
 }
 
 /** A round as a whole: its score, its holes, what is still open, and whether it is over. */
-export function CardPage({ keeper, of: { round, shots }, clubs, units }: Props) {
+export function CardPage({ keeper, of: { round, shots }, mayChange, clubs, units }: Props) {
   const trouble = useSignal<string | null>(null);
   const all = withUnsaved(keeper.unsaved.value, round.id, shots);
   const score = scoreRound(round, all);
@@ -67,24 +68,28 @@ export function CardPage({ keeper, of: { round, shots }, clubs, units }: Props) 
           {trouble.value}
         </p>
         {round.closed && <p class={css.over}>{isPractice ? words.summaryPractice : words.summary}</p>}
-        <UndoBar keeper={keeper} />
+        {mayChange ? <UndoBar keeper={keeper} /> : <p>{roundWords.locked}</p>}
         <Totals score={score} shots={all.length} isPractice={isPractice} />
-        {open.length > 0 ? (
+        {open.length > 0 && mayChange ? (
           <OpenShotsStrip keeper={keeper} shots={all} onOpen={(shot) => goTo('round', 'shot', round.id, shot.id)} />
         ) : (
-          round.closed && !isPractice && <p>{words.allComplete}</p>
+          open.length === 0 && round.closed && !isPractice && <p>{words.allComplete}</p>
         )}
         {isPractice ? (
-          <ShotRows keeper={keeper} round={round} shots={all} clubs={clubs} units={units} />
+          <ShotRows keeper={keeper} round={round} shots={all} mayChange={mayChange} clubs={clubs} units={units} />
         ) : (
           <HoleRows round={round} shots={all} score={score} units={units} />
         )}
-        <RoundDetails keeper={keeper} round={round} weather={weatherWords(round.conditions, units.temperature)} />
+        {mayChange && (
+          <RoundDetails keeper={keeper} round={round} weather={weatherWords(round.conditions, units.temperature)} />
+        )}
         <div class={css.keys}>
           {round.closed ? (
-            <button type="button" class={press.press} onClick={() => void reopen()}>
-              {words.reopen}
-            </button>
+            mayChange && (
+              <button type="button" class={press.press} onClick={() => void reopen()}>
+                {words.reopen}
+              </button>
+            )
           ) : (
             <>
               <button
@@ -105,11 +110,18 @@ export function CardPage({ keeper, of: { round, shots }, clubs, units }: Props) 
           <a class={press.press} href={addressOf('round', 'rounds')}>
             {roundWords.rounds.title}
           </a>
-          <button type="button" class={press.press} onClick={() => void remove()}>
-            {words.deleteRound}
-          </button>
+          {round.play === 'rules' && !round.closed && (
+            <a class={press.press} href={addressOf('round', 'referee')}>
+              {roundWords.referee}
+            </a>
+          )}
+          {mayChange && (
+            <button type="button" class={press.press} onClick={() => void remove()}>
+              {words.deleteRound}
+            </button>
+          )}
         </div>
-        <p class={css.quiet}>{words.deleteNote}</p>
+        {mayChange && <p class={css.quiet}>{words.deleteNote}</p>}
       </div>
     </>
   );

@@ -18,12 +18,14 @@ const { bin: words, card, head } = roundWords;
 
 interface Props {
   readonly keeper: Keeper;
+  /** Whether anything may be brought back now. */
+  readonly mayChange: boolean;
   readonly clubs: readonly Club[];
   readonly units: ShownUnits;
 }
 
 /** What was deleted and can still be brought back. */
-export function BinPage({ keeper, clubs, units }: Props) {
+export function BinPage({ keeper, mayChange, clubs, units }: Props) {
   const trouble = useSignal<string | null>(null);
   const rounds = liveRounds(keeper.connection).value;
   const live = liveBin(keeper.connection).value;
@@ -37,6 +39,10 @@ export function BinPage({ keeper, clubs, units }: Props) {
     const round = rounds.kind === 'ready' ? rounds.value.find((each) => each.id === shot.roundId) : undefined;
     return words.shot(shot.hole, round ? shotLine(shot, clubs, units.distance, round).what : words.lostShot);
   };
+  const mayRestore = (binned: Binned) => {
+    if (mayChange || binned.of === 'round') return mayChange;
+    return rounds.kind === 'ready' && rounds.value.some((round) => round.id === binned.shot.roundId && !round.closed);
+  };
   const bringBack = async (binned: Binned) => {
     const outcome = await restoreFromBin(keeper, binned);
     if (outcome.kind === 'saved') trouble.value = null;
@@ -49,6 +55,7 @@ export function BinPage({ keeper, clubs, units }: Props) {
         <p role="alert" class={css.wrong}>
           {trouble.value}
         </p>
+        {!mayChange && <p>{roundWords.locked}</p>}
         {live.kind === 'failed' && <p role="alert">{allWords.storage.why(live.why)}</p>}
         {live.kind === 'ready' && live.value.length === 0 && <p>{words.empty}</p>}
         {live.kind === 'ready' && live.value.length > 0 && (
@@ -63,6 +70,7 @@ export function BinPage({ keeper, clubs, units }: Props) {
                   type="button"
                   class={press.press}
                   aria-label={`${words.back}: ${what(binned)}`}
+                  disabled={!mayRestore(binned)}
                   onClick={() => void bringBack(binned)}
                 >
                   {words.back}

@@ -23,12 +23,13 @@ interface Props {
   readonly keeper: Keeper;
   readonly of: RoundWithShots;
   readonly number: number;
+  readonly mayChange: boolean;
   readonly clubs: readonly Club[];
   readonly units: ShownUnits;
 }
 
 /** A hole at rest: its score, its shots as entered, and what can be changed of it. */
-export function HolePage({ keeper, of: { round, shots }, number, clubs, units }: Props) {
+export function HolePage({ keeper, of: { round, shots }, number, mayChange, clubs, units }: Props) {
   const all = withUnsaved(keeper.unsaved.value, round.id, shots);
   const onHole = shotsOfHole(all, number);
   const hole = round.holes.find((each) => each.number === number);
@@ -48,9 +49,11 @@ export function HolePage({ keeper, of: { round, shots }, number, clubs, units }:
       <StorageNews keeper={keeper} />
       <div class={css.sheet}>
         <div class={css.keys}>
-          <button type="button" class={`${press.press} ${press.main}`} onClick={() => goToLog(round, number)}>
-            {words.goOn}
-          </button>
+          {mayChange && (
+            <button type="button" class={`${press.press} ${press.main}`} onClick={() => goToLog(round, number)}>
+              {words.goOn}
+            </button>
+          )}
           {before !== null && (
             <a
               class={press.press}
@@ -73,13 +76,13 @@ export function HolePage({ keeper, of: { round, shots }, number, clubs, units }:
             {isPractice ? roundWords.card.details : words.allHoles}
           </a>
         </div>
-        <UndoBar keeper={keeper} />
+        {mayChange ? <UndoBar keeper={keeper} /> : <p>{roundWords.locked}</p>}
         <section class={css.group} aria-labelledby="hole-shots">
           <h2 id="hole-shots">{words.shots}</h2>
           {onHole.length === 0 ? (
             <p>{words.noShots}</p>
           ) : (
-            <ShotRows keeper={keeper} round={round} shots={onHole} clubs={clubs} units={units} />
+            <ShotRows keeper={keeper} round={round} shots={onHole} mayChange={mayChange} clubs={clubs} units={units} />
           )}
           {!isPractice && (
             <>
@@ -89,7 +92,7 @@ export function HolePage({ keeper, of: { round, shots }, number, clubs, units }:
             </>
           )}
         </section>
-        {!isPractice && (
+        {!isPractice && mayChange && (
           <HoleFacts
             key={`${round.id} ${number}`}
             keeper={keeper}

@@ -17,12 +17,14 @@ interface Props {
   readonly round: Round;
   /** Shots of one hole in the order played. */
   readonly shots: readonly Shot[];
+  /** Whether each leads to the page that changes it. */
+  readonly mayChange: boolean;
   readonly clubs: readonly Club[];
   readonly units: ShownUnits;
 }
 
-/** The shots of a hole as they were entered, numbered as played; each leads to the page that changes it. */
-export function ShotRows({ keeper, round, shots, clubs, units }: Props) {
+/** The shots of a hole as they were entered, numbered as played. */
+export function ShotRows({ keeper, round, shots, mayChange, clubs, units }: Props) {
   const numbers = playingNumbers(shots);
   const waiting = new Set(keeper.unsaved.value.map((change) => change.shotId));
   return (
@@ -30,19 +32,28 @@ export function ShotRows({ keeper, round, shots, clubs, units }: Props) {
       {shots.map((shot) => {
         const { what, measured } = shotLine(shot, clubs, units.distance, round);
         const missing = round.play === 'practice ground' ? [] : missingSlots(shot);
+        const row = (
+          <>
+            <span class={css.number}>{numbers.get(shot.id) ?? '–'}</span>
+            <span class={css.what}>
+              {what}
+              {missing.length > 0 && (
+                <span class={css.open}> · {words.open(missing.map((slot) => words.missing[slot]).join(', '))}</span>
+              )}
+              {waiting.has(shot.id) && <strong class={css.open}> · {words.notSaved}</strong>}
+            </span>
+            <span class={css.measured}>{measured}</span>
+          </>
+        );
         return (
           <li key={shot.id}>
-            <a href={addressOf('round', 'shot', round.id, shot.id)}>
-              <span class={css.number}>{numbers.get(shot.id) ?? '–'}</span>
-              <span class={css.what}>
-                {what}
-                {missing.length > 0 && (
-                  <span class={css.open}> · {words.open(missing.map((slot) => words.missing[slot]).join(', '))}</span>
-                )}
-                {waiting.has(shot.id) && <strong class={css.open}> · {words.notSaved}</strong>}
-              </span>
-              <span class={css.measured}>{measured}</span>
-            </a>
+            {mayChange ? (
+              <a class={css.row} href={addressOf('round', 'shot', round.id, shot.id)}>
+                {row}
+              </a>
+            ) : (
+              <div class={css.row}>{row}</div>
+            )}
           </li>
         );
       })}

@@ -76,6 +76,11 @@ export function StartRound({ keeper, rounds, clubs, units }: Props) {
             onChoose={(play) => change({ play })}
           />
           <p class={css.quiet}>{words.says[value.play]}</p>
+          {value.play === 'rules' && (
+            <a class={css.link} href={addressOf('round', 'referee')}>
+              {roundWords.referee}
+            </a>
+          )}
         </section>
         <section class={css.group}>
           <div class={css.pair}>

@@ -1,0 +1,31 @@
+import type { Locator, Page } from '@playwright/test';
+
+/** Two taps on one spot closer in time than this count once; the thumb here waits a little longer. */
+const SAME_SPOT_MS = 330;
+const SAME_SPOT_PX = 48;
+
+/** A thumb on the page: it counts its taps, and never taps one spot twice in so short a time that it counts once. */
+export interface Thumb {
+  readonly tap: (key: Locator) => Promise<void>;
+  readonly taps: () => number;
+}
+
+/** A thumb for a page; its first tap may come at once. */
+export function thumbOn(page: Page): Thumb {
+  let taps = 0;
+  let last = { at: 0, x: Number.NEGATIVE_INFINITY, y: Number.NEGATIVE_INFINITY };
+  return {
+    taps: () => taps,
+    tap: async (key) => {
+      await key.waitFor();
+      const box = await key.boundingBox();
+      const [x, y] = box ? [box.x + box.width / 2, box.y + box.height / 2] : [last.x, last.y];
+      const since = Date.now() - last.at;
+      const isSameSpot = Math.hypot(x - last.x, y - last.y) < SAME_SPOT_PX;
+      if (isSameSpot && since < SAME_SPOT_MS) await page.waitForTimeout(SAME_SPOT_MS - since);
+      await key.click();
+      taps += 1;
+      last = { at: Date.now(), x, y };
+    },
+  };
+}
