@@ -1,6 +1,8 @@
+import type { Logbook } from '../golf/logbook.ts';
 import type { Swing } from '../golf/swing.ts';
 import { type Metres, metres } from '../units/metres.ts';
 import type { Book, BookCell } from './book.ts';
+import { composeBook } from './composeBook.ts';
 
 /** Share of its ± that a number must lose to have firmed up. Own choice: a fifth can be seen on the card. */
 const FIRMER_BY = 0.2;
@@ -45,4 +47,17 @@ export function firmedUp(before: Book, now: Book): FirmedUp[] {
       ];
     })
     .sort((a, b) => a.now_m / a.before_m - b.now_m / b.before_m || (key(a) < key(b) ? -1 : 1));
+}
+
+/**
+ * The numbers that firmed up on one day: the book as of now beside the book as of now without the rounds and
+ * practice of that day, so that nothing but the day's balls tells them apart.
+ *
+ * @param day `YYYY-MM-DD`. @param asOf instant of both books.
+ */
+export function firmedOn(logbook: Logbook, day: string, asOf: string): FirmedUp[] {
+  const rounds = logbook.rounds.filter(({ date }) => date !== day);
+  const earlier = new Set(rounds.map(({ id }) => id));
+  const shots = logbook.shots.filter(({ roundId }) => earlier.has(roundId));
+  return firmedUp(composeBook({ ...logbook, rounds, shots }, asOf), composeBook(logbook, asOf));
 }

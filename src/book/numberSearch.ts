@@ -3,10 +3,11 @@ import { type GaussianMixture, mixtureDistribution } from '../statistics/gaussia
 import { normalQuantile } from '../statistics/normal.ts';
 import { type Metres, metres } from '../units/metres.ts';
 import { DEVIATE_80 } from '../yardages/gaps.ts';
+import type { NamedCell } from './bookCells.ts';
 import type { FittedBook } from './fitBook.ts';
 
 /** How near counts as reached, metres either side: 5 yd. Common practice, no source. */
-const NEAR: Metres = metres(4.572);
+export const NEAR: Metres = metres(4.572);
 
 /** Options listed at the most, and the least chance that puts one on the list. Own choice. */
 const MOST_OPTIONS = 6;
@@ -36,6 +37,28 @@ export interface NumberOption {
   readonly isTie: boolean;
 }
 
+/** As much of a fitted book as a search needs; plain data, so that one reading of the logbook serves any number typed. */
+export interface SearchBook {
+  readonly cells: readonly Pick<NamedCell, 'clubId' | 'specId' | 'swing' | 'current' | 'played'>[];
+  readonly forecasts: readonly GaussianMixture[];
+  readonly theta: Float64Array;
+  /** Joint posterior covariance of θ, row by row. */
+  readonly covariance: Float64Array;
+  /** Own shots behind each cell. */
+  readonly shots: readonly number[];
+}
+
+/** What a search needs of a fitted book. */
+export function searchBook({ cells, forecasts, theta, model, shotsOf }: FittedBook): SearchBook {
+  return {
+    cells: cells.map(({ clubId, specId, swing, current, played }) => ({ clubId, specId, swing, current, played })),
+    forecasts,
+    theta,
+    covariance: model.covariance,
+    shots: shotsOf.map((shots) => shots.length),
+  };
+}
+
 /**
  * The clubs and swings of the bag that reach a carry best: by the chance of the next ball to pitch within 5 yd of
  * it, mishits included, from the reference lie in standard conditions, or, when a hazard is named, first by the
@@ -47,11 +70,11 @@ export interface NumberOption {
  * @param wanted_m carry wanted, m. @param hazard_m carry that clears a hazard, m; null: none.
  * @throws RangeError when a length is not positive.
  */
-export function numberSearch(book: FittedBook, wanted_m: Metres, hazard_m: Metres | null): NumberOption[] {
+export function numberSearch(book: SearchBook, wanted_m: Metres, hazard_m: Metres | null): NumberOption[] {
   for (const length of [wanted_m, ...(hazard_m === null ? [] : [hazard_m])]) {
     if (!(length > 0)) throw new RangeError(`no carry of ${length} m can be searched for`);
   }
-  const { cells, forecasts, theta, model, shotsOf } = book;
+  const { cells, forecasts, theta, covariance, shots } = book;
   const n = cells.length;
   const from = Math.log(Math.max(0.1, wanted_m - NEAR));
   const to = Math.log(wanted_m + NEAR);
@@ -66,7 +89,7 @@ export function numberSearch(book: FittedBook, wanted_m: Metres, hazard_m: Metre
   });
   found.sort((a, b) => b.both - a.both || b.near - a.near || a.i - b.i);
   return found.slice(0, MOST_OPTIONS).map(({ i, near, over }, rank): NumberOption => {
-    const half = DEVIATE_80 * Math.sqrt(model.covariance[i * n + i]);
+    const half = DEVIATE_80 * Math.sqrt(covariance[i * n + i]);
     const above = rank === 0 ? null : found[rank - 1];
     return {
       clubId: cells[i].clubId,
@@ -75,7 +98,7 @@ export function numberSearch(book: FittedBook, wanted_m: Metres, hazard_m: Metre
       stock_m: metres(Math.exp(theta[i])),
       lo80_m: metres(Math.exp(theta[i] - half)),
       hi80_m: metres(Math.exp(theta[i] + half)),
-      shots: shotsOf[i].length,
+      shots: shots[i],
       near,
       over,
       isTie: above !== null && chanceOfOrder(book, above.i, i, least, to) <= TIE_UP_TO,
@@ -98,9 +121,15 @@ function ifKnown(forecast: GaussianMixture, variance: number, off: number): Gaus
 }
 
 /** Probability that one option has the better chance between two bounds than another, over their joint posterior. */
-function chanceOfOrder({ forecasts, model }: FittedBook, a: number, b: number, least: number, most: number): number {
+function chanceOfOrder(
+  { forecasts, covariance }: SearchBook,
+  a: number,
+  b: number,
+  least: number,
+  most: number,
+): number {
   const n = forecasts.length;
-  const [caa, cbb, cab] = [model.covariance[a * n + a], model.covariance[b * n + b], model.covariance[a * n + b]];
+  const [caa, cbb, cab] = [covariance[a * n + a], covariance[b * n + b], covariance[a * n + b]];
   const along = cab / Math.sqrt(caa);
   const across = Math.sqrt(Math.max(0, cbb - along ** 2));
   let better = 0;

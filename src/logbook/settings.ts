@@ -1,3 +1,5 @@
+import type { OwnSwing } from '../golf/wedgeLadder.ts';
+
 /** What the golfer has chosen about the app on this phone; the hand and the unit of length belong to the player. */
 export interface Settings {
   readonly theme: 'auto' | 'paper' | 'night' | 'glare';
@@ -9,6 +11,8 @@ export interface Settings {
   readonly lastBackupAt: string | null;
   /** Which logbook is on the screen: the golfer's own or the demo season. Kept in the own logbook. */
   readonly showing: 'own' | 'demo';
+  /** Swing positions beyond the usual three, and what the golfer calls them. */
+  readonly ownSwings: readonly OwnSwing[];
 }
 
 /** What holds until the golfer has chosen. */
@@ -19,4 +23,5 @@ export const defaultSettings: Settings = {
   bagStarted: false,
   lastBackupAt: null,
   showing: 'own',
+  ownSwings: [],
 };

@@ -1,5 +1,8 @@
 import type { Book } from '../book/book.ts';
 import { composeBook } from '../book/composeBook.ts';
+import { type FirmedUp, firmedOn } from '../book/firmedUp.ts';
+import { fitBook } from '../book/fitBook.ts';
+import { type SearchBook, searchBook } from '../book/numberSearch.ts';
 import { type AnyFile, readAnyFile } from '../exchange/readAnyFile.ts';
 import type { Reading } from '../exchange/refusal.ts';
 import type { Logbook } from '../golf/logbook.ts';
@@ -8,6 +11,10 @@ import type { Logbook } from '../golf/logbook.ts';
 export const computations = {
   /** The book of a logbook as of an instant. */
   composeBook: (logbook: Logbook, asOf: string): Book => composeBook(logbook, asOf),
+  /** The numbers that the rounds and practice of one day firmed up. */
+  firmedOn: (logbook: Logbook, day: string, asOf: string): FirmedUp[] => firmedOn(logbook, day, asOf),
+  /** What numbers are searched in, as of an instant. */
+  searchBook: (logbook: Logbook, asOf: string): SearchBook => searchBook(fitBook(logbook, asOf)),
   /** The records of a file, or the reasons why it is refused. */
   readFile: (text: string): Reading<AnyFile> => readAnyFile(text),
 };

@@ -1,6 +1,6 @@
 import type { Metres } from '../../../units/metres.ts';
-import { metresFromYards, yards } from '../../../units/yards.ts';
 import { type DistanceUnit, distanceWithUnit } from '../../distance.ts';
+import { lengthIn } from '../../lengthIn.ts';
 import { marksWords as words } from '../../words/marks.ts';
 import css from './AccuracyRing.module.css';
 
@@ -10,12 +10,6 @@ const HALF_SIDES_M = [10, 20, 40, 80, 160] as const;
 /** The patch that shows a ring of this radius whole. */
 function halfSideFor(radius: number): number {
   return HALF_SIDES_M.find((half) => radius <= half * 0.9) ?? HALF_SIDES_M[HALF_SIDES_M.length - 1];
-}
-
-/** A round length that makes a scale bar of a fifth to a half of the picture, in metres. */
-function barOf(halfSide: number, unit: DistanceUnit): number {
-  const length = halfSide / 2;
-  return unit === 'yards' ? metresFromYards(yards(length)) : length;
 }
 
 interface Props {
@@ -28,7 +22,8 @@ interface Props {
 export function AccuracyRing({ radius_m, unit }: Props) {
   const half = halfSideFor(radius_m);
   const scale = 50 / half;
-  const bar = barOf(half, unit);
+  // A round length between a fifth and a half of the picture.
+  const bar = lengthIn(half / 2, unit);
   const step = bar * scale;
   const lines = Array.from(
     { length: Math.floor(50 / step) * 2 + 1 },
