@@ -2,7 +2,7 @@ import { type Club, clubSchema } from '../golf/club.ts';
 import { typicalBag } from '../golf/typicalBag.ts';
 import { type LogbookDatabase, ONLY } from '../logbook/database.ts';
 import type { Image } from '../logbook/undoEntry.ts';
-import { leaveTombstone } from './binned.ts';
+import { leaveTombstone } from './binShot.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type NotValid, type Outcome, type Refused, refuse, written } from './outcome.ts';
 import type { Pen } from './pen.ts';

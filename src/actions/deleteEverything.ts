@@ -1,4 +1,4 @@
-import { eraseLogbook } from '../logbook/backup.ts';
+import { eraseLogbook } from '../logbook/replaceLogbook.ts';
 import type { Keeper } from './keeper.ts';
 import { type Outcome, written } from './outcome.ts';
 import { saveSettings } from './saveSettings.ts';

@@ -1,5 +1,5 @@
 import { findShot, type ShotRef } from '../logbook/shotStore.ts';
-import { binShot } from './binned.ts';
+import { binShot } from './binShot.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type Outcome, written } from './outcome.ts';
 import { write } from './write.ts';

@@ -1,6 +1,6 @@
 import { type Round, roundSchema } from '../golf/round.ts';
 import type { Image } from '../logbook/undoEntry.ts';
-import { binRound } from './binned.ts';
+import { binRound } from './binShot.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type NotValid, type Outcome, written } from './outcome.ts';
 import { valid } from './valid.ts';

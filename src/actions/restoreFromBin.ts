@@ -2,7 +2,7 @@ import { type Binned, ONLY } from '../logbook/database.ts';
 import { openRoundId } from '../logbook/roundStore.ts';
 import { findShot } from '../logbook/shotStore.ts';
 import type { Image } from '../logbook/undoEntry.ts';
-import { bringBackRound, bringBackShot } from './binned.ts';
+import { bringBackRound, bringBackShot } from './binShot.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type Outcome, written } from './outcome.ts';
 import { write } from './write.ts';

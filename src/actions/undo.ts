@@ -2,7 +2,7 @@ import { ONLY } from '../logbook/database.ts';
 import { openRoundId } from '../logbook/roundStore.ts';
 import { findShot } from '../logbook/shotStore.ts';
 import type { Image, UndoEntry, UndoWhat } from '../logbook/undoEntry.ts';
-import { binRound, binShot, bringBackRound, bringBackShot, leaveTombstone, liftTombstone } from './binned.ts';
+import { binRound, binShot, bringBackRound, bringBackShot, leaveTombstone, liftTombstone } from './binShot.ts';
 import type { Keeper } from './keeper.ts';
 import type { UnsavedWhat } from './line.ts';
 import { type Outcome, refuse, type Written, written } from './outcome.ts';

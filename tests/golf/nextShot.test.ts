@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { endedAs, penaltyStrokes } from '../../src/golf/endedAs.ts';
 import { lies } from '../../src/golf/lie.ts';
 import { nextShot, type PlayedFrom } from '../../src/golf/nextShot.ts';
 import { missingSlots, openShots } from '../../src/golf/openShots.ts';
-import { endedAs, penaltyStrokes } from '../../src/golf/endedAs.ts';
 import { provisionalEntry, provisionalInPlay } from '../../src/golf/provisional.ts';
 import { outcomeField, type Shot } from '../../src/golf/shot.ts';
 import { blankEntry, entryOf, type ShotEntry } from '../../src/golf/shotEntry.ts';
