@@ -1,7 +1,7 @@
 import type { Logbook } from '../golf/logbook.ts';
 import type { Swing } from '../golf/swing.ts';
 import { DEVIATE_80 } from '../yardages/gaps.ts';
-import { type PracticeRung, practicePlan, practiceWorth } from '../yardages/practicePlan.ts';
+import { type PracticeRung, practicePlans, practiceWorth } from '../yardages/practicePlan.ts';
 import { approachesFaced } from './approachesFaced.ts';
 import type { FittedBook } from './fitBook.ts';
 
@@ -58,6 +58,9 @@ export function practiceReport(logbook: Logbook, book: FittedBook): PracticeShee
     plans:
       ladder.length === 0
         ? []
-        : SESSIONS.map((balls) => ({ balls, rungs: practicePlan(ground, inBag, ladder, balls, reach).map(row) })),
+        : practicePlans(ground, inBag, ladder, SESSIONS, reach).map(({ balls, rungs }) => ({
+            balls,
+            rungs: rungs.map(row),
+          })),
   };
 }

@@ -1,4 +1,5 @@
 import type { GaussianMixture } from '../statistics/gaussianMixture.ts';
+import { normalDensity } from '../statistics/normal.ts';
 import type { ApproachDistances } from './approachDistances.ts';
 import { ballInformation, narrowed, narrowing } from './ballsToCome.ts';
 import type { Cell } from './cell.ts';
@@ -28,15 +29,12 @@ export interface PracticeRung {
   readonly after: number;
 }
 
-/** Gauss–Hermite rule for the standard normal distribution, 7 points. Source: Abramowitz & Stegun (1964), table 25.10. */
-const NODES = [
-  0, 1.154405394739968, -1.154405394739968, 2.366759410734541, -2.366759410734541, 3.750439717725742,
-  -3.750439717725742,
-];
-const NODE_WEIGHTS = [
-  0.457142857142857, 0.240123178605013, 0.240123178605013, 0.030757123967586, 0.030757123967586, 0.000548268855972,
-  0.000548268855972,
-];
+/**
+ * Points over what the balls may show, in standard deviations, with their weights: the trapezium rule,
+ * which bears the kinks where one club takes over from another better than few Gaussian points do.
+ */
+const NODES = Array.from({ length: 9 }, (_, i) => (i - 4) * 0.8);
+const NODE_WEIGHTS = NODES.map((z) => normalDensity(z) / NODES.reduce((sum, other) => sum + normalDensity(other), 0));
 /** Clubs looked at from a distance: the nearest so many by stock carry. */
 const NEAREST = 8;
 /** Every so many points of the distance grid. */
@@ -80,24 +78,23 @@ function moved(forecast: GaussianMixture, by: number, known: number): GaussianMi
   };
 }
 
-function leaveOf(facing: readonly Facing[], forecasts: readonly GaussianMixture[]): number {
-  let sum = 0;
-  for (const { distance_m, weight, cells } of facing) {
-    let least = Number.POSITIVE_INFINITY;
-    for (const cell of cells) least = Math.min(least, expectedLeave(forecasts[cell], distance_m));
-    sum += weight * least;
-  }
-  return sum;
+/** The cell that leaves least from each distance as things are known. */
+function bestNow(facing: readonly Facing[], forecasts: readonly GaussianMixture[]): number[] {
+  return facing.map(({ distance_m, cells }) => {
+    const leave = cells.map((cell) => expectedLeave(forecasts[cell], distance_m));
+    return cells[leave.indexOf(Math.min(...leave))];
+  });
 }
 
 /**
  * What information on one cell is worth before it is had: the expected leave now, less the expectation
  * of the least expected leave once the carries are known that much better,
  *
- *   V = Σ_d w_d min_j L_j(d)  −  E_z [ Σ_d w_d min_j L_j(d; θ_j + u_j z, C_jj − u_j²) ]
+ *   V = Σ_d w_d E_z [ L_b(d; z) − min_j L_j(d; z) ],   L_j(d; z) = L_j(d; θ_j + u_j z, C_jj − u_j²)
  *
- * Knowing a carry better does not make the ball straighter: it pays because from some distances another
- * club or swing turns out to be right. Never negative.
+ * with b the club that is best from d now: E_z L_b(d; z) is what it leaves now, since knowing a carry
+ * better does not make the ball straighter. It pays because from some distances another club or swing
+ * turns out to be right. Never negative.
  *
  * Source: Frazier, Powell & Dayanik (2009), The knowledge-gradient policy for correlated normal beliefs,
  * INFORMS J. Computing 21, 599–613.
@@ -106,14 +103,21 @@ function worthOf(
   direction: Float64Array,
   facing: readonly Facing[],
   forecasts: readonly GaussianMixture[],
-  now: number,
+  best: readonly number[],
 ): number {
-  let then = 0;
+  let worth = 0;
   NODES.forEach((z, q) => {
     const shifted = forecasts.map((forecast, j) => moved(forecast, direction[j] * z, direction[j] ** 2));
-    then += NODE_WEIGHTS[q] * leaveOf(facing, shifted);
+    facing.forEach(({ distance_m, weight, cells }, d) => {
+      const stay = expectedLeave(shifted[best[d]], distance_m);
+      let least = stay;
+      for (const cell of cells) {
+        if (cell !== best[d]) least = Math.min(least, expectedLeave(shifted[cell], distance_m));
+      }
+      worth += NODE_WEIGHTS[q] * weight * (stay - least);
+    });
   });
-  return Math.max(0, now - then);
+  return worth;
 }
 
 /**
@@ -127,7 +131,7 @@ export function practiceWorth(ground: PracticeGround, among: readonly number[], 
   if (!(balls >= 1)) throw new RangeError(`${balls} balls: at least 1 is needed`);
   const n = ground.cells.length;
   const facing = facings(ground, among, Number.POSITIVE_INFINITY);
-  const now = leaveOf(facing, ground.forecasts);
+  const best = bestNow(facing, ground.forecasts);
   const rungs = among.map((cell): PracticeRung => {
     const perBall = ballInformation(ground.cells[cell], ground.theta[cell], ground.scatter2, ground.mishits);
     const narrow = narrowing(ground.covariance, n, cell, sessionInformation(perBall, balls));
@@ -135,7 +139,7 @@ export function practiceWorth(ground: PracticeGround, among: readonly number[], 
     return {
       cell,
       balls,
-      gain_m: worthOf(narrow.direction, facing, ground.forecasts, now),
+      gain_m: worthOf(narrow.direction, facing, ground.forecasts, best),
       before: Math.sqrt(variance),
       after: Math.sqrt(variance - narrow.direction[cell] ** 2),
     };
@@ -143,40 +147,47 @@ export function practiceWorth(ground: PracticeGround, among: readonly number[], 
   return rungs.sort((a, b) => b.gain_m - a.gain_m || a.cell - b.cell);
 }
 
+/** A session and what it is made of, rungs in order of what they are worth. */
+export interface PracticePlan {
+  readonly balls: number;
+  readonly rungs: readonly PracticeRung[];
+}
+
 /**
- * A session of so many balls on some cells (the wedge ladder): five by five to the cell where the next
- * five are worth most, one step ahead at a time, the carries expected to stay where they are. Rungs in
- * order of what they are worth.
+ * Sessions of so many balls on some cells (the wedge ladder): five by five to the cell where the next
+ * five are worth most, one step ahead at a time, the carries expected to stay where they are. A longer
+ * session goes on where a shorter one ends.
  *
- * @param among all cells that are played. @param ladder those to practise. @param balls 5 or more, taken down to fives.
+ * @param among all cells that are played. @param ladder those to practise.
+ * @param sessions balls of each plan, in fives, the fewest first.
  * @param to_m distances up to here count: no further than the longest rung is of use.
- * @throws RangeError when there is no rung or fewer than five balls.
+ * @throws RangeError when there is no rung, or a session is not in fives.
  */
-export function practicePlan(
+export function practicePlans(
   ground: PracticeGround,
   among: readonly number[],
   ladder: readonly number[],
-  balls: number,
+  sessions: readonly number[],
   to_m: number,
-): PracticeRung[] {
-  if (ladder.length === 0 || !(balls >= STEP_BALLS)) {
-    throw new RangeError(`${balls} balls on ${ladder.length} cells: at least 5 balls and 1 cell are needed`);
+): PracticePlan[] {
+  if (ladder.length === 0) throw new RangeError('0 cells to practise: at least 1 is needed');
+  for (const balls of sessions) {
+    if (!(balls >= STEP_BALLS) || balls % STEP_BALLS !== 0) throw new RangeError(`${balls} balls: fives are needed`);
   }
   const n = ground.cells.length;
   const facing = facings(ground, among, to_m);
   const count = new Int32Array(n);
   const gain = new Float64Array(n);
-  let { covariance } = ground;
-  let { forecasts } = ground;
+  let { covariance, forecasts } = ground;
   const perBall = ground.cells.map((cell, i) =>
     ballInformation(cell, ground.theta[i], ground.scatter2, ground.mishits),
   );
-  for (let left = Math.floor(balls / STEP_BALLS); left > 0; left--) {
-    const now = leaveOf(facing, forecasts);
+  const plans: PracticePlan[] = [];
+  for (let balls = STEP_BALLS; plans.length < sessions.length; balls += STEP_BALLS) {
+    const now = bestNow(facing, forecasts);
     const options = ladder.map((cell) => {
-      const more =
-        sessionInformation(perBall[cell], count[cell] + STEP_BALLS) - sessionInformation(perBall[cell], count[cell]);
-      const narrow = narrowing(covariance, n, cell, more);
+      const had = sessionInformation(perBall[cell], count[cell]);
+      const narrow = narrowing(covariance, n, cell, sessionInformation(perBall[cell], count[cell] + STEP_BALLS) - had);
       return { cell, narrow, worth: worthOf(narrow.direction, facing, forecasts, now) };
     });
     const best = options.reduce((a, b) => (b.worth > a.worth ? b : a));
@@ -184,7 +195,21 @@ export function practicePlan(
     gain[best.cell] += best.worth;
     covariance = narrowed(covariance, best.narrow);
     forecasts = forecasts.map((forecast, j) => moved(forecast, 0, best.narrow.direction[j] ** 2));
+    if (sessions[plans.length] === balls)
+      plans.push({ balls, rungs: rungsOf(ladder, count, gain, ground, covariance) });
+    else if (sessions[plans.length] < balls) throw new RangeError(`${sessions.join(', ')} balls: the fewest first`);
   }
+  return plans;
+}
+
+function rungsOf(
+  ladder: readonly number[],
+  count: Int32Array,
+  gain: Float64Array,
+  ground: PracticeGround,
+  covariance: Float64Array,
+): PracticeRung[] {
+  const n = ground.cells.length;
   return ladder
     .filter((cell) => count[cell] > 0)
     .map((cell) => ({
