@@ -2,6 +2,7 @@ import type { Keeper } from '../../actions/keeper.ts';
 import type { Club } from '../../golf/club.ts';
 import { liveDraft, liveRounds, type RoundWithShots } from '../../logbook/live.ts';
 import { PlayPage } from './PlayPage.tsx';
+import { WedgeLadder } from './practice/WedgeLadder.tsx';
 import { Reading } from './Reading.tsx';
 import { holeOnScreen } from './shownHole.ts';
 import type { ShownUnits } from './shownUnits.ts';
@@ -21,7 +22,9 @@ export function NowPage({ keeper, open: of, clubs, units }: Props) {
   return (
     <Reading live={draft}>
       {(half) =>
-        of ? (
+        of?.round.play === 'practice ground' ? (
+          <WedgeLadder keeper={keeper} of={of} clubs={clubs} unit={units.distance} />
+        ) : of ? (
           <PlayPage keeper={keeper} of={of} hole={holeOnScreen(of, half)} units={units} />
         ) : (
           <Reading live={liveRounds(keeper.connection).value}>

@@ -46,6 +46,7 @@ export const practiceWords = {
     wrong: 'A position is a time on the clock from 6:30 to 11:59, such as 8:00.',
     known: 'This position is there already.',
   },
+  oneByOne: 'Log other shots, slot by slot',
   over: 'Session over',
   evening: {
     title: 'Today',

@@ -6,6 +6,8 @@ import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
 import { addressOf } from '../route.ts';
 import { unit } from '../unit.ts';
+import { cardWords } from '../words/card.ts';
+import { searchWords } from '../words/search.ts';
 import { words } from '../words.ts';
 import { Asides } from './Asides.tsx';
 import css from './BookPage.module.css';
@@ -39,6 +41,16 @@ export function BookPage({ open, layout }: Props) {
         <div class={css.wedges}>
           {layout.wedges.length > 0 && <WedgeMatrix layout={layout} asOf={book.asOf} />}
           <p class={css.note}>{words.yardages.howTo(short)}</p>
+          <p class={css.ways}>
+            {open.of.frozen === null && (
+              <a class={press.press} href={addressOf('yardages', 'search')}>
+                {searchWords.title}
+              </a>
+            )}
+            <a class={press.press} href={addressOf('yardages', 'card')}>
+              {cardWords.title}
+            </a>
+          </p>
         </div>
         <div class={css.card}>{layout.card.length > 0 && <ClubCard layout={layout} asOf={book.asOf} />}</div>
         <Asides layout={layout} asOf={book.asOf} />

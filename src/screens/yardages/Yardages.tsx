@@ -1,6 +1,7 @@
 import { useComputed } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { specOn } from '../../golf/club.ts';
+import { Card } from '../card/Card.tsx';
 import { openBook, reckonBook } from '../openBook.ts';
 import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
@@ -9,6 +10,7 @@ import { words } from '../words.ts';
 import { BookPage } from './BookPage.tsx';
 import { layOutBook, numbersOf } from './layOutBook.ts';
 import { backToCard, NumberPage } from './NumberPage.tsx';
+import { NumberSearch } from './NumberSearch.tsx';
 import css from './Yardages.module.css';
 
 /** The number last looked into, so that coming back the focus stands on it again. */
@@ -49,6 +51,8 @@ export function Yardages({ path }: { readonly path: Route }) {
     );
   }
   if (isCard) return <BookPage open={state} layout={layout.value} />;
+  if (path[0] === 'search') return <NumberSearch />;
+  if (path[0] === 'card') return <Card path={path.slice(1)} />;
   const { logbook } = state.of;
 
   const [clubId, swing, specId] = path;

@@ -15,6 +15,7 @@ import { roundWords } from '../../words/round.ts';
 import { goToLog } from '../goToLog.ts';
 import { ShotRows } from '../hole/ShotRows.tsx';
 import { outcomeTrouble } from '../outcomeTrouble.ts';
+import { EveningLine } from '../practice/EveningLine.tsx';
 import { StorageNews } from '../StorageNews.tsx';
 import { OpenShotsStrip } from '../shot/OpenShotsStrip.tsx';
 import { holeOnScreen } from '../shownHole.ts';
@@ -68,6 +69,9 @@ export function CardPage({ keeper, of: { round, shots }, mayChange, clubs, units
           {trouble.value}
         </p>
         {round.closed && <p class={css.over}>{isPractice ? words.summaryPractice : words.summary}</p>}
+        {isPractice && round.closed && mayChange && (
+          <EveningLine keeper={keeper} day={round.date} unit={units.distance} />
+        )}
         {mayChange ? <UndoBar keeper={keeper} /> : <p>{roundWords.locked}</p>}
         <Totals score={score} shots={all.length} isPractice={isPractice} />
         {open.length > 0 && mayChange ? (

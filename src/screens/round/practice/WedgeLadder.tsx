@@ -7,13 +7,14 @@ import { withUnsaved } from '../../../actions/withUnsaved.ts';
 import { type Club, specOn } from '../../../golf/club.ts';
 import { inOrder } from '../../../golf/shotOrder.ts';
 import { BALLS_A_RUNG, ladderBall, ladderDone, ladderRungs, nextRung, type Rung } from '../../../golf/wedgeLadder.ts';
-import { liveSettings, type RoundWithShots } from '../../../logbook/live.ts';
+import { liveSettings, liveUndo, type RoundWithShots } from '../../../logbook/live.ts';
 import { clubName, swingName } from '../../clubName.ts';
 import { type DistanceUnit, distanceWithUnit, inUnit } from '../../distance.ts';
 import { lengthIn } from '../../lengthIn.ts';
 import { openBook } from '../../openBook.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
-import { goTo } from '../../route.ts';
+import press from '../../parts/Press.module.css';
+import { addressOf, goTo } from '../../route.ts';
 import { useShelf } from '../../useShelf.ts';
 import { practiceWords as words } from '../../words/practice.ts';
 import { Key } from '../shot/Key.tsx';
@@ -107,7 +108,8 @@ export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }
     if (following !== null) chosen.value = keyOf(rungs[following]);
   };
   const undo = async () => {
-    const { said, entry } = await takeBack(keeper, round.id, shots);
+    const last = liveUndo(keeper.connection).peek();
+    const { said, entry } = await takeBack(keeper, round.id, last.kind === 'ready' ? last.value : null, shots);
     if (entry?.clubId) chosen.value = keyOf({ clubId: entry.clubId, swing: entry.swing });
     status.value = said;
   };
@@ -161,6 +163,11 @@ export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }
       ) : (
         <p>{words.noWedges}</p>
       )}
+      <p class={css.section}>
+        <a class={press.press} href={addressOf('round', 'log', round.id, '1')}>
+          {words.oneByOne}
+        </a>
+      </p>
       <OwnSwings
         shelf={shelf}
         own={own}
