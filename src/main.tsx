@@ -1,7 +1,7 @@
 import { render } from 'preact';
 import { openShelf } from './actions/shelf.ts';
 import { App } from './screens/App.tsx';
-import { followShelf } from './screens/followLogbook.ts';
+import { followShelf } from './screens/followShelf.ts';
 import { followLogbook } from './screens/openBook.ts';
 import { fetchPlaces } from './screens/parts/PlaceOnScreen.tsx';
 import { followAddress } from './screens/route.ts';

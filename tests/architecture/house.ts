@@ -40,7 +40,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Files of units/ that speak a golfer's units; SI inside, so only the edges import them. */
-export const SPOKEN_UNITS = ['yards.ts', 'fahrenheit.ts', 'milesPerHour.ts'];
+export const SPOKEN_UNITS = ['yards.ts', 'inches.ts', 'fahrenheit.ts', 'milesPerHour.ts'];
 export const MAY_SPEAK = ['units', 'screens', 'report.ts'];
 
 export const BANNED_NAMES = ['util', 'utils', 'helper', 'helpers', 'common', 'service', 'services', 'types', 'index'];

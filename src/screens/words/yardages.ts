@@ -71,7 +71,9 @@ export const yardagesWords = {
         ? 'Borrowed: no shot of yours with this club and swing yet. It follows from your other clubs and swings.'
         : borrowed[from],
     own: (share: number) => `Own share of the evidence: ${sure(share)}.`,
-    claimed: (claimed: string) => `Your own word for it was ${claimed}; that counts as one weak shot.`,
+    claimed: (claimed: string) => `You said ${claimed}. Until shots say otherwise the book leans on your word.`,
+    claimedAgainst: (claimed: string, shots: number, stock: string, plusMinus: string) =>
+      `You said ${claimed}; ${counted(shots, 'shot says', 'shots say')} ${stock}\u00a0±\u00a0${plusMinus}. Your word counts as one weak shot.`,
     gapsTitle: 'Beside it',
     gap: (club: string, gap: string, lo: string, hi: string) => `${club}: ${gap} apart (8 in 10 sure: ${lo} to ${hi});`,
     longer: 'Longer',

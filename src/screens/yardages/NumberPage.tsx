@@ -5,7 +5,7 @@ import type { Logbook } from '../../golf/logbook.ts';
 import type { Shot } from '../../golf/shot.ts';
 import { NextBallPicture } from '../charts/NextBallPicture.tsx';
 import { clubName, swingName } from '../clubName.ts';
-import { distanceWithUnit } from '../distance.ts';
+import { distanceWithUnit, plusMinus, wholeDistance } from '../distance.ts';
 import { PageHead } from '../parts/PageHead.tsx';
 import { goBack } from '../route.ts';
 import { unit } from '../unit.ts';
@@ -52,6 +52,15 @@ export function NumberPage({ logbook, book, club, spec, cell, shown }: Props) {
   );
   const stockWords = cell.shots > 0 ? words.number.stockWords : words.number.borrowedWords;
   const say = (length: BookCell['stock_m']) => distanceWithUnit(length, unit.value);
+  const claimWords = (claim: BookCell['stock_m']) =>
+    cell.shots === 0
+      ? words.number.claimed(say(claim))
+      : words.number.claimedAgainst(
+          say(claim),
+          cell.shots,
+          wholeDistance(cell.stock_m, unit.value),
+          plusMinus(cell.lo80_m, cell.hi80_m, unit.value),
+        );
   return (
     <>
       <PageHead
@@ -76,7 +85,7 @@ export function NumberPage({ logbook, book, club, spec, cell, shown }: Props) {
             <h2 id="where-from">{words.number.borrowedTitle}</h2>
             <p>
               {words.number.borrowed(cell.borrowed, cell.shots)} {cell.shots > 0 && words.number.own(cell.own)}{' '}
-              {cell.swing === 'full' && club.claimed_m !== null && words.number.claimed(say(club.claimed_m))}
+              {cell.swing === 'full' && club.claimed_m !== null && claimWords(club.claimed_m)}
             </p>
           </section>
           <Beside logbook={logbook} book={book} cell={cell} shown={shown} />
