@@ -189,7 +189,6 @@ export const shotWords = {
     otherNumbers: 'other',
     back: 'back',
     chip: 'chip',
-    chipLong: 'A chip, no distance wanted',
     freeDrop: 'free drop',
     dropStroke: 'drop, +1',
     againStroke: 'same place, +1',

@@ -31,7 +31,6 @@ export function NumberPad({ slot, typed, unit, onType, onEnter, onChip }: Props)
     const chip: GridKey = {
       id: 'chip',
       face: shotWords.keys.chip,
-      name: shotWords.keys.chipLong,
       look: 'quiet',
       onPress: onChip,
     };

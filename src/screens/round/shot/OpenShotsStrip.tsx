@@ -28,7 +28,7 @@ export function OpenShotsStrip({ keeper, shots: stored, onOpen }: Props) {
   const { strip } = shotWords;
   return (
     <section class={css.strip} aria-label={strip.title(open.length)}>
-      <h2>{strip.title(open.length)}</h2>
+      <p>{strip.title(open.length)}</p>
       <ul>
         {open.map(({ shot, missing }) => {
           const number = playingNumbers(shotsOfHole(shots, shot.hole)).get(shot.id);

@@ -32,7 +32,7 @@ import { puttQuestion, slotQuestion } from './slotQuestion.ts';
 import { type Asking, isNumberSlot } from './slots.ts';
 import { largestFigure } from './spokenDistance.ts';
 import { useLogging } from './useLogging.ts';
-import { handlePageKey, useFocusOnPad } from './usePageKeys.ts';
+import { useFocusOnPad, usePageKeys } from './usePageKeys.ts';
 import { usePutts } from './usePutts.ts';
 import { wayKnown } from './wayKnown.ts';
 
@@ -98,14 +98,6 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
     if (lines && !form) lines.scrollTo(0, lines.scrollHeight);
   });
 
-  if (live.kind === 'loading' || player.kind === 'loading' || !logging.isReady) {
-    return (
-      <p class={css.page} role="status">
-        {shotWords.status.loading}
-      </p>
-    );
-  }
-
   const { change } = logging;
   const edit = (edits: readonly ShotEdit[]) => {
     for (const { id, changes } of edits) {
@@ -131,22 +123,23 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
     if (entered.kind === 'outside') logging.say(shotWords.status.outside(figure(largestFigure(unit))));
   };
   const onDigit = (digit: string | null) => {
-    if (!form || !isNumberSlot(form.slot)) return false;
-    const typed = typeDigit(form, digit);
+    const now = logging.now() ?? form;
+    if (!now || !isNumberSlot(now.slot)) return false;
+    const typed = typeDigit(now, digit);
     if (typed.typed.length === 3) enter(typed);
     else change(typed);
     return true;
   };
   const onEnter = () => {
-    if (form && isUnits) enter(form);
-    return isUnits;
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (page.current) handlePageKey(event, page.current, { onDigit, onEnter, onLog: () => form && log(form) });
+    const now = logging.now();
+    const isTyping = now !== null && isNumberSlot(now.slot) && now.typed !== '';
+    if (isTyping) enter(now);
+    return isTyping;
   };
   const log = (form: ShotForm) => {
     if (logging.form !== null) logging.finish(form);
   };
+  usePageKeys(page, { onDigit, onEnter, onLog: () => form && log(form) });
   const leave = () => {
     logging.drop();
     onDone();
@@ -155,6 +148,14 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
     logging.drop();
     putts.end(result);
   };
+
+  if (live.kind === 'loading' || player.kind === 'loading' || !logging.isReady) {
+    return (
+      <p class={css.page} role="status">
+        {shotWords.status.loading}
+      </p>
+    );
+  }
 
   const asked = form
     ? slotQuestion(form)
@@ -166,13 +167,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
   const club = form && nameOfClub(clubs, form.entry.clubId, round.date);
   const carry = form && mayReckon(round) ? carryText(form, unit) : '';
   return (
-    <section
-      ref={page}
-      class={css.page}
-      data-hand={hand}
-      aria-label={shotWords.pageLabel(figure(number))}
-      onKeyDown={onKeyDown}
-    >
+    <section ref={page} class={css.page} data-hand={hand} aria-label={shotWords.pageLabel(figure(number))}>
       <div class={css.upper}>
         {/* It scrolls in its place when the sentence is long, and a keyboard must reach it to scroll. */}
         <div ref={said} class={css.said}>

@@ -71,7 +71,9 @@ export function sentenceParts(form: ShotForm, writing: Writing): SentencePart[] 
   slot('lie', entry.lie === null ? null : shotWords.lies[entry.lie]);
   if (entry.tags.length > 0) say(sentence.tagged(entry.tags.map((tag) => shotWords.tags[tag]).join(', ')));
 
-  if (entry.flag_m !== null || playsAtFlag(entry, writing.asking) || form.slot === 'flag') {
+  // A hole whose par nobody noted may be a par 3: its tee shot is not asked for a flag, but can have one.
+  const mayHaveFlag = entry.lie === 'tee' && writing.asking.par === null;
+  if (entry.flag_m !== null || playsAtFlag(entry, writing.asking) || mayHaveFlag || form.slot === 'flag') {
     say(sentence.flag);
     slot('flag', entry.flag_m === null ? null : wholeDistance(entry.flag_m, unit));
   }

@@ -2,7 +2,6 @@ import type { Keeper } from '../../../actions/keeper.ts';
 import { undo } from '../../../actions/undo.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import { entryOf, type ShotEntry } from '../../../golf/shotEntry.ts';
-import { liveUndo } from '../../../logbook/live.ts';
 import type { UndoEntry } from '../../../logbook/undoEntry.ts';
 import { shotWords } from '../../words/shot.ts';
 
@@ -24,12 +23,16 @@ function isOfRound(entry: UndoEntry | null, roundId: string): boolean {
  * Takes back the last thing done in this round, and nothing done elsewhere in the app. A shot that was
  * logged comes back as the entry it was.
  *
+ * @param last what would be taken back from the store.
  * @param shots shots of the round with those not saved yet.
  */
-export async function takeBack(keeper: Keeper, roundId: string, shots: readonly Shot[]): Promise<TakenBack> {
+export async function takeBack(
+  keeper: Keeper,
+  roundId: string,
+  last: UndoEntry | null,
+  shots: readonly Shot[],
+): Promise<TakenBack> {
   const waiting = keeper.unsaved.peek().at(-1);
-  const live = liveUndo(keeper.connection).peek();
-  const last = live.kind === 'ready' ? live.value : null;
   if (waiting ? waiting.roundId !== roundId : !isOfRound(last, roundId)) {
     return { said: status.nothingToUndo, entry: null };
   }

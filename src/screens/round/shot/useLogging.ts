@@ -9,7 +9,7 @@ import type { Round } from '../../../golf/round.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import { entryOf } from '../../../golf/shotEntry.ts';
 import { inOrder, shotsOfHole } from '../../../golf/shotOrder.ts';
-import { liveDraft } from '../../../logbook/live.ts';
+import { liveDraft, liveUndo } from '../../../logbook/live.ts';
 import { shotWords } from '../../words/shot.ts';
 import { asShot } from './asShot.ts';
 import { draftOf, formOfDraft } from './shotDraft.ts';
@@ -37,6 +37,8 @@ export interface Logging {
   readonly isSaved: (shotId: string) => boolean;
   /** What the golfer has begun; null: nothing yet. */
   readonly form: ShotForm | null;
+  /** The same at this very moment, for keys typed faster than the page is drawn. */
+  readonly now: () => ShotForm | null;
   readonly status: string;
   readonly say: (status: string) => void;
   /** Keeps a change of the form; one that leaves nothing open logs a new shot. */
@@ -73,6 +75,9 @@ export function useLogging({ keeper, round, shots, hole, editing, asking, onDone
   }, [shots, onTheWay]);
 
   const draft = liveDraft(keeper.connection).value;
+  const undoable = liveUndo(keeper.connection).value;
+  const lastDone = undoable.kind === 'ready' ? undoable.value : null;
+
   useLayoutEffect(() => {
     if (isReady.value || draft.kind === 'loading') return;
     const shotId = editing?.id ?? null;
@@ -139,6 +144,7 @@ export function useLogging({ keeper, round, shots, hole, editing, asking, onDone
       !keeper.unsaved.value.some((change) => change.shotId === id) &&
       !onTheWay.value.some(({ shot, isSaved }) => shot.id === id && !isSaved),
     form: touched.value,
+    now: () => touched.peek(),
     status: status.value,
     say: (said) => {
       status.value = said;
@@ -162,7 +168,7 @@ export function useLogging({ keeper, round, shots, hole, editing, asking, onDone
         return keep(last);
       }
       if (touched.value !== null && !editing) return keep(null);
-      void takeBack(keeper, round.id, shown).then(({ said, entry }) => {
+      void takeBack(keeper, round.id, lastDone, shown).then(({ said, entry }) => {
         status.value = said;
         onTheWay.value = onTheWay.value.filter(({ isSaved }) => !isSaved);
         if (entry && entry.hole === hole) {

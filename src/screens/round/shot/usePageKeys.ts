@@ -1,11 +1,11 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { moveFocus } from './moveFocus.ts';
 
 /** Puts the focus on the first key of the pad whenever another pad has come, so that a keyboard goes on from there. */
 export function useFocusOnPad(page: RefObject<HTMLElement | null>, pad: string): void {
   const before = useRef(pad);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (before.current === pad) return;
     before.current = pad;
     const active = document.activeElement;
@@ -25,11 +25,28 @@ export interface PageKeys {
   readonly onLog: () => void;
 }
 
-/** Handles a key of the keyboard: digits go into the open number, arrows lead from key to key, a held key counts once. */
-export function handlePageKey(event: KeyboardEvent, page: Element, keys: PageKeys): void {
+/**
+ * Listens to the keyboard for the page: digits go into the open number, arrows lead from key to key, a
+ * held key counts once. The document hears them, for between two pads nothing has the focus.
+ */
+export function usePageKeys(page: RefObject<HTMLElement | null>, keys: PageKeys): void {
+  const latest = useRef(keys);
+  latest.current = keys;
+  useEffect(() => {
+    const hear = (event: KeyboardEvent) => {
+      const { target } = event;
+      const isHere = target === document.body || (target instanceof Node && page.current?.contains(target));
+      if (page.current && isHere) handle(event, page.current, latest.current);
+    };
+    document.addEventListener('keydown', hear);
+    return () => document.removeEventListener('keydown', hear);
+  }, [page]);
+}
+
+function handle(event: KeyboardEvent, page: Element, keys: PageKeys): void {
   const { key } = event;
   const isHeld = event.repeat && (key === 'Enter' || key === ' ');
-  if (event.target instanceof HTMLTextAreaElement || event.altKey || event.metaKey) return;
+  if (event.defaultPrevented || event.target instanceof HTMLTextAreaElement || event.altKey || event.metaKey) return;
   if (isHeld) event.preventDefault();
   else if (event.ctrlKey) {
     if (key !== 'Enter') return;

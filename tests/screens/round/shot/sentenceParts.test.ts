@@ -53,6 +53,11 @@ test('a tee shot names no flag, and says what it cleared, or how far it went in 
   );
 });
 
+test('a tee shot of a hole whose par nobody noted can have a flag', () => {
+  expect(text(of({ lie: 'tee' }), { asking: on(null) })).toContain('from tee, flag …, struck');
+  expect(text(of({ lie: 'tee' }), { asking: on(4) })).not.toContain('flag');
+});
+
 test('a carry that was typed is no pitch, and both units speak', () => {
   const typed = of({ ...wedge, offline_m: null });
   expect(text(typed, { club: '54°' })).toContain(', struck solid, carried 74, now');

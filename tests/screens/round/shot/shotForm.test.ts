@@ -83,6 +83,7 @@ test('a chip is asked neither flag nor swing', () => {
     'strike',
     'rest',
   ]);
+  expect(form({ lie: 'light rough', intent: 'chip' }).slot).toBe('club');
 });
 
 test('an unknown lie comes first, and a slot skipped is not asked again', () => {
