@@ -6,6 +6,9 @@ import { VitePWA } from 'vite-plugin-pwa';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 
+/** What the app says it is; a test builds a second version under another name. */
+const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
+
 const contentSecurityPolicy = [
   "default-src 'none'",
   "script-src 'self'",
@@ -48,6 +51,9 @@ const demoSeason: Plugin = {
 export default defineConfig({
   root,
   base: './',
+  define: {
+    'import.meta.env.VITE_CARRYBOOK_VERSION': JSON.stringify(process.env.CARRYBOOK_VERSION ?? version),
+  },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   // Its usual entry is the build for old browsers, a tenth larger.
   resolve: { alias: { dexie: join(root, 'node_modules/dexie/dist/modern/dexie.mjs') } },

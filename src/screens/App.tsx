@@ -8,6 +8,7 @@ import { Broken } from './parts/Broken.tsx';
 import { Page } from './parts/Page.tsx';
 import { PlaceOnScreen } from './parts/PlaceOnScreen.tsx';
 import { PlacesBar } from './parts/PlacesBar.tsx';
+import { UpdateLine } from './parts/UpdateLine.tsx';
 import { openPlace, places, startPlace } from './places.ts';
 import { addressOf, route } from './route.ts';
 import { TroublePage } from './storage/TroublePage.tsx';
@@ -61,6 +62,7 @@ export function App() {
   return (
     <>
       <Page address={addressOf(...route.value)}>
+        <UpdateLine />
         {error ? <Broken error={error} onAgain={forgetError} /> : <OnTheSheet />}
       </Page>
       <PlacesBar />

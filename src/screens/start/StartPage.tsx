@@ -1,8 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { startBag } from '../../actions/bagChanges.ts';
+import { persistStorage } from '../../actions/persistStorage.ts';
 import { DemoKeys } from '../more/DemoKeys.tsx';
 import { OpeningOutcome } from '../more/OpenFile.tsx';
 import { Cautions } from '../parts/Cautions.tsx';
+import { InstallHint } from '../parts/InstallHint.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
 import { addressOf, goTo } from '../route.ts';
@@ -16,6 +18,8 @@ export function StartPage() {
   const { own } = useShelf();
   const trouble = useSignal<string | null>(null);
   const begin = async (how: 'typical' | 'nothing') => {
+    // A browser that asks the golfer before it promises to keep things asks only after a tap.
+    void persistStorage();
     const begun = await startBag(own, how);
     if (begun.kind === 'unsaved') trouble.value = words.storage.why(begun.why);
     else if (how === 'typical') goTo('bag', 'anchors');
@@ -59,6 +63,7 @@ export function StartPage() {
             </a>
           </div>
         </section>
+        <InstallHint />
         <Cautions />
       </div>
     </>
