@@ -14,10 +14,11 @@ interface Props {
   readonly open: RoundWithShots | null;
   readonly clubs: readonly Club[];
   readonly units: ShownUnits;
+  readonly lastBackupAt: string | null;
 }
 
 /** The round being played on the hole last seen; or, when none is, the start of one. */
-export function NowPage({ keeper, open: of, clubs, units }: Props) {
+export function NowPage({ keeper, open: of, clubs, units, lastBackupAt }: Props) {
   const draft = liveDraft(keeper.connection).value;
   return (
     <Reading live={draft}>
@@ -28,7 +29,9 @@ export function NowPage({ keeper, open: of, clubs, units }: Props) {
           <PlayPage keeper={keeper} of={of} hole={holeOnScreen(of, half)} units={units} />
         ) : (
           <Reading live={liveRounds(keeper.connection).value}>
-            {(rounds) => <StartRound keeper={keeper} rounds={rounds} clubs={clubs} units={units} />}
+            {(rounds) => (
+              <StartRound keeper={keeper} rounds={rounds} clubs={clubs} units={units} lastBackupAt={lastBackupAt} />
+            )}
           </Reading>
         )
       }

@@ -22,10 +22,11 @@ export function Round({ path }: { readonly path: Route }) {
   const [page, id = '', ...rest] = path;
   return (
     <Reading live={together(together(player, settings), together(clubs, open))}>
-      {([[{ units: distance }, { temperature }], [clubs, open]]) => {
+      {([[{ units: distance }, { temperature, lastBackupAt }], [clubs, open]]) => {
         const mayChange = permissions(open?.round ?? null).changingEvidence;
         const units: ShownUnits = { distance, temperature };
-        if (page === undefined) return <NowPage keeper={keeper} open={open} clubs={clubs} units={units} />;
+        if (page === undefined)
+          return <NowPage keeper={keeper} open={open} clubs={clubs} units={units} lastBackupAt={lastBackupAt} />;
         if (page === 'rounds') return <RoundsPage keeper={keeper} />;
         if (page === 'referee') return <RefereeSheet open={open?.round ?? null} />;
         if (page === 'bin') return <BinPage keeper={keeper} mayChange={mayChange} clubs={clubs} units={units} />;

@@ -118,6 +118,8 @@ export const roundWords = {
     forces,
     ground: 'Ground',
     grounds: { soft: 'Soft', normal: 'Normal', firm: 'Firm' },
+    backupDue: (n: number) => `${counted(n, 'round is', 'rounds are')} on this device only.`,
+    toBackup: 'To the backup',
     go: 'Start the round',
     goPractice: 'Start the session',
     starting: 'Starting …',

@@ -8,6 +8,7 @@ import { openShots } from '../../../golf/openShots.ts';
 import { scoreRound } from '../../../golf/scoreRound.ts';
 import type { RoundWithShots } from '../../../logbook/live.ts';
 import { dayWithYear } from '../../day.ts';
+import { Backup } from '../../more/Backup.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
 import { addressOf, goTo } from '../../route.ts';
@@ -28,6 +29,13 @@ import { RoundDetails } from './RoundDetails.tsx';
 import { Totals } from './Totals.tsx';
 
 const { card: words } = roundWords;
+
+/** How long after “round over” a backup is offered on the round's own page: a day. Own choice. */
+const FRESH_MS = 86_400_000;
+
+function isFresh(closedAt: string | null, now_ms: number): boolean {
+  return closedAt !== null && now_ms - Date.parse(closedAt) < FRESH_MS;
+}
 
 interface Props {
   readonly keeper: Keeper;
@@ -79,6 +87,7 @@ export function CardPage({ keeper, of: { round, shots }, mayChange, clubs, units
         ) : (
           open.length === 0 && round.closed && !isPractice && <p>{words.allComplete}</p>
         )}
+        {round.closed && isFresh(round.closedAt, keeper.clock.now()) && <Backup />}
         {isPractice ? (
           <ShotRows keeper={keeper} round={round} shots={all} mayChange={mayChange} clubs={clubs} units={units} />
         ) : (

@@ -5,7 +5,9 @@ import { bagGate } from '../../../golf/bagGate.ts';
 import type { Club } from '../../../golf/club.ts';
 import { rememberedStart } from '../../../golf/newRound.ts';
 import type { Round } from '../../../golf/round.ts';
+import { backupDue } from '../../more/backupDue.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { InstallHint } from '../../parts/InstallHint.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
 import { addressOf } from '../../route.ts';
@@ -27,10 +29,12 @@ interface Props {
   readonly rounds: readonly Round[];
   readonly clubs: readonly Club[];
   readonly units: ShownUnits;
+  /** When a backup was last made; null: never. */
+  readonly lastBackupAt: string | null;
 }
 
 /** The form that a round starts from. Everything may stay as it is remembered. */
-export function StartRound({ keeper, rounds, clubs, units }: Props) {
+export function StartRound({ keeper, rounds, clubs, units, lastBackupAt }: Props) {
   const remembered = useMemo(() => startFormOf(rememberedStart(rounds), units), []);
   const form = useSignal<StartForm>(remembered);
   const errors = useSignal<Partial<Record<NumberField, string>>>({});
@@ -38,6 +42,7 @@ export function StartRound({ keeper, rounds, clubs, units }: Props) {
   const isStarting = useSignal(false);
   const { value } = form;
   const isPractice = value.play === 'practice ground';
+  const due = backupDue(rounds, lastBackupAt, new Date(keeper.clock.now()).toISOString());
   const inBag = clubs.filter((club) => club.inBag);
   const gate = bagGate(clubs);
   const change = (changes: Partial<StartForm>) => {
@@ -160,6 +165,15 @@ export function StartRound({ keeper, rounds, clubs, units }: Props) {
             <ConditionsFields form={value} units={units} errors={errors.value} onChange={change} />
           </div>
         </details>
+        {due.isDue && (
+          <p>
+            {words.backupDue(due.rounds)}{' '}
+            <a class={css.link} href={addressOf('more')}>
+              {words.toBackup}
+            </a>
+          </p>
+        )}
+        {rounds.length === 0 && <InstallHint />}
         {rounds.length > 0 && (
           <a class={press.press} href={addressOf('round', 'rounds')}>
             {roundWords.rounds.title}
