@@ -206,7 +206,7 @@ export function strikeReader(evidence: EvidenceArrays, traits: CellTraits) {
     if (thorough) readMissing(k, mishit, state);
   }
 
-  /** Moments of the scores over the nodes, for the information that is missing. */
+  /** Moments of the scores over the nodes, for what is missing; a censored shot's score of ln σ² is its node's mean. */
   function readMissing(k: number, mishit: number, state: StrikeState): void {
     const capped = state.mishits * traits.mishitFactor[evidence.cell[k]] > mishit;
     const slopeMishit = capped ? 0 : 1 - state.mishits;

@@ -80,6 +80,35 @@ describe('a cold spring into the wind', () => {
   });
 });
 
+describe('three shots in one wind and air', () => {
+  const bookIn = (conditions: object, wind: object | null) =>
+    cellIn(
+      composeBook(
+        logbookOf({
+          rounds: [roundOf('r1', '2026-05-02', { conditions })],
+          shots: solidShots('i7', 130, 3, { roundId: 'r1', wind }),
+        }),
+        AS_OF,
+      ),
+      'i7',
+    );
+  const calm = bookIn({}, null);
+  const into = bookIn({}, { from_clock: 12, mps: 5 });
+  const down = bookIn({}, { from_clock: 6, mps: 5 });
+  const width = (cell: typeof calm) => Math.log(cell.hi80_m / cell.lo80_m);
+
+  test('into the wind they were worth more, down it less', () => {
+    expect(into.stock_m / calm.stock_m).toBeGreaterThan(1.06);
+    expect(down.stock_m / calm.stock_m).toBeLessThan(0.98);
+    expect(bookIn({ temperature_C: 0 }, null).stock_m / calm.stock_m).toBeGreaterThan(1.005);
+  });
+
+  test('that the flight may be wrong about this golfer makes the number less sure, however many shots agree', () => {
+    expect(width(into)).toBeGreaterThan(1.3 * width(calm));
+    expect(width(bookIn({ altitude_m: 2000 }, null))).toBeGreaterThan(1.03 * width(calm));
+  });
+});
+
 test('a shot uphill is worth more than it measured, downhill less', () => {
   const rising = (rise_m: number | null) =>
     cellIn(composeBook(logbookOf({ shots: solidShots('i7', 130, 10, { rise_m }) }), AS_OF), 'i7').stock_m;

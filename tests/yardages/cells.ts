@@ -2,11 +2,15 @@ import fc from 'fast-check';
 import type { ClubKind } from '../../src/golf/club.ts';
 import type { Cell } from '../../src/yardages/cell.ts';
 import type { ShotEvidence } from '../../src/yardages/evidence.ts';
+import { SHARED_EFFECTS } from '../../src/yardages/sharedEffects.ts';
 
 /** A cell; club and period are numbers that only say which cells belong together. */
 export function cellOf(kind: ClubKind, loft_deg: number, swing = 'full', club = 0, period = club): Cell {
   return { kind, loft_deg, swing, club, period };
 }
+
+/** The place of a step of the drift among the shared effects, the youngest 0. */
+export const driftStep = (step: number): number => SHARED_EFFECTS.length + step;
 
 /** A measured shot at ln carry `log` unless the slots say otherwise. */
 export function evidenceOf(cell: number, log: number, slots: Partial<ShotEvidence> = {}): ShotEvidence {

@@ -37,6 +37,7 @@ test.each([
   [150, 149, 0.001, 'overlap'],
   [150, 143, 0.02, "can't tell yet"],
   [150, 138, 0.004, 'gap'],
+  [150, 141, 0.02, 'gap'],
   [150, 131, 0.012, 'possibly wide'],
   [150, 120, 0.004, 'wide gap'],
 ] as const)('%d and %d yd, each ± %d: %s', (longer, shorter, sd, verdict) => {

@@ -1,7 +1,8 @@
 import type { Cell } from '../../src/yardages/cell.ts';
 import type { ShotEvidence, StrikeWord } from '../../src/yardages/evidence.ts';
+import { sharedIndex } from '../../src/yardages/sharedEffects.ts';
 import { randomNumbers } from '../golfers/randomNumbers.ts';
-import { evidenceOf } from './cells.ts';
+import { driftStep, evidenceOf } from './cells.ts';
 
 /** How an invented golfer's shots are drawn, ln. */
 export interface Drawn {
@@ -23,7 +24,7 @@ export function inventedShots(cells: readonly Cell[], means: ArrayLike<number>, 
     return evidenceOf(cell, means[cell] + 0.06 + numbers.normal(0, drawn.scatter) + short, {
       day: k % drawn.days,
       word: drawn.word(mishit),
-      shared: k % 4 === 0 ? [[0, 1] as const] : [[7, 0.5] as const],
+      shared: k % 4 === 0 ? [[sharedIndex('rough'), 1] as const] : [[driftStep(0), 0.5] as const],
     });
   });
 }

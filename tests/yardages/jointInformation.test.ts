@@ -5,7 +5,7 @@ import { addShot, clearInformation, eliminateDays, emptyInformation } from '../.
 import { PRIOR } from '../../src/yardages/priorTable.ts';
 import { SHARED_COUNT } from '../../src/yardages/sharedEffects.ts';
 import { randomNumbers } from '../golfers/randomNumbers.ts';
-import { evidenceOf } from './cells.ts';
+import { driftStep, evidenceOf } from './cells.ts';
 import { loadingsOf } from './denseNormal.ts';
 
 test('days eliminated shot by shot give the same as days solved for beside everything else', () => {
@@ -17,8 +17,11 @@ test('days eliminated shot by shot give the same as days solved for beside every
   const shots = Array.from({ length: 30 }, (_, k) =>
     evidenceOf(k % cells, 4.6, {
       day: k % days,
-      // Unordered on purpose, and effect 9 twice as strong as a whole step.
-      shared: k % 3 === 0 ? [[9, 2] as const, [0, numbers.normal()] as const] : [[7, numbers.uniform()] as const],
+      // Unordered on purpose, and one effect twice as strong as a whole step.
+      shared:
+        k % 3 === 0
+          ? [[driftStep(2), 2] as const, [0, numbers.normal()] as const]
+          : [[driftStep(0), numbers.uniform()] as const],
     }),
   );
   const weights = shots.map(() => numbers.between(50, 400));

@@ -7,7 +7,7 @@ import { averageOverScales, SCALE_GRID } from '../../src/yardages/scaleAverage.t
 import { SHARED_COUNT } from '../../src/yardages/sharedEffects.ts';
 import { fittedCarry, type StrikeFit } from '../../src/yardages/strikeFit.ts';
 import { randomNumbers } from '../golfers/randomNumbers.ts';
-import { evidenceOf, smallBag } from './cells.ts';
+import { driftStep, evidenceOf, smallBag } from './cells.ts';
 import { conjugatePosterior, densePrior, loadingsOf } from './denseNormal.ts';
 
 const n = smallBag.length;
@@ -72,7 +72,7 @@ function shotsOf(offCurve: number, seed: string): ShotEvidence[] {
     const cell = k % n;
     return evidenceOf(cell, mean[cell] + 0.05 + off[smallBag[cell].club] + numbers.normal(0, SD), {
       day: k % DAYS,
-      shared: k % 2 === 0 ? [[8, 1] as const] : [],
+      shared: k % 2 === 0 ? [[driftStep(1), 1] as const] : [],
     });
   });
 }

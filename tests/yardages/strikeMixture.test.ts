@@ -139,6 +139,17 @@ test('the evidence on the scatter is what the solid nodes expect of it', () => {
   expect(sums[SUM.scatter]).toBeCloseTo(expected, 12);
 });
 
+test('a bound far beyond every node still pulls, as the tail of the widest one does', () => {
+  const shot = evidenceOf(IRON, 0, { logLeast: THETA + 4, logMost: Number.POSITIVE_INFINITY });
+  const outlier = strikeNodes(smallBag[IRON], false, shot.variance, STATE).find((node) => node.class === 'outlier');
+  const sd = Math.sqrt(outlier?.variance ?? 0);
+  const sums = read(shot, THETA);
+  expect(sums[SUM.outlier]).toBeCloseTo(1, 9);
+  // Mills' ratio: the mean of a normal tail beyond a is a + 1/a − 2/a³ + … deviations.
+  const a = 4 / sd;
+  expect((sums[SUM.pull] * sd) / (a + 1 / a - 2 / a ** 3)).toBeCloseTo(1, 4);
+});
+
 test('nothing a logbook can hold makes a figure that is none', () => {
   const wild = fc.double({ min: -60, max: 60, noNaN: true });
   const bound = fc.oneof(wild, fc.constant(Number.NEGATIVE_INFINITY), fc.constant(Number.POSITIVE_INFINITY));
