@@ -132,9 +132,9 @@ test('a round that notes pressure and altitude both is left out, and says why', 
 
 test('a gale is beyond adjusting, and so is a green above the flight', () => {
   const shots = [
-    carried('a', 130),
+    carried('a', 130, { roundId: 'r2' }),
     carried('gale', 100, { wind: { from_clock: 12, mps: 20 } }),
-    carried('cliff', 100, { rise_m: 150 }),
+    carried('cliff', 100, { roundId: 'r3', rise_m: 150 }),
   ];
   const book = composeBook(logbookOf({ shots }), AS_OF);
   expect(book.leftOut.map(({ shotId }) => shotId)).toEqual(['cliff', 'gale']);
