@@ -81,8 +81,13 @@ export function ShotSheet() {
         </p>
       </div>
       {pages.map((page) => (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide sheet scrolls, and the keyboard must reach it
-        <section key={page[0]} class={css.page} aria-label={words.title} tabIndex={0}>
+        <section
+          key={page[0]}
+          class={css.page}
+          aria-label={words.pageLabel(page[0], page[page.length - 1])}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide sheet scrolls, and the keyboard must reach it
+          tabIndex={0}
+        >
           <p class={css.about}>
             {[words.date, words.course, words.tees, words.weather].map((what) => (
               <span key={what}>{what}</span>

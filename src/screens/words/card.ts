@@ -33,6 +33,7 @@ export const cardWords = {
   sheet: {
     title: 'Blank shot sheet',
     sub: 'For events without phones: a line a stroke in the order they are entered afterwards.',
+    pageLabel: (from: number, to: number) => `Sheet for holes ${from} to ${to}`,
     holes: 'Holes',
     holeChoices: { '9': '9', '18': '18' },
     first: 'First hole',
