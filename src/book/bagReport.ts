@@ -3,7 +3,7 @@ import type { Logbook } from '../golf/logbook.ts';
 import { clockHours, type Swing } from '../golf/swing.ts';
 import { type BagWarning, bagWarnings } from '../yardages/bagWarnings.ts';
 import { ballInformation } from '../yardages/ballsToCome.ts';
-import { coverage } from '../yardages/coverage.ts';
+import { coverage, coverageDeviation } from '../yardages/coverage.ts';
 import { type Settling, shotsToSettle } from '../yardages/gapSettling.ts';
 import { type GapThresholds, gapBetween, USUAL_THRESHOLDS } from '../yardages/gaps.ts';
 import { type SpecChange, specChange } from '../yardages/specChange.ts';
@@ -46,8 +46,9 @@ export interface BagCoverage {
   /** Own approaches that the distances rest on; `ownShare` against the wide default. */
   readonly approaches: number;
   readonly ownShare: number;
-  /** Expected leave, and expected distance from the number to the nearest stock carry, m. */
+  /** Expected leave with its posterior standard deviation, and expected distance to the nearest stock carry, m. */
   readonly leave_m: number;
+  readonly deviation_m: number;
   readonly step_m: number;
   readonly curve: readonly {
     readonly distance_m: number;
@@ -178,6 +179,7 @@ export function bagCoverage(logbook: Logbook, book: FittedBook): BagCoverage[] {
       approaches: approaches.own,
       ownShare: approaches.ownShare,
       leave_m: covered.leave_m,
+      deviation_m: coverageDeviation(table, fitted.model.covariance, covered),
       step_m: covered.step_m,
       curve: Array.from(approaches.distance_m, (distance_m, d) => ({
         distance_m,

@@ -72,6 +72,7 @@ function bagLines({ warnings, changes, gaps, coverage, best, swingOrClub }: BagS
     `${one.rounds}`,
     `${one.approaches}`,
     length(one.leave_m, 1),
+    `± ${length(one.deviation_m, 1)}`,
     length(one.step_m, 1),
   ]);
   const change = ['club', 'from', 'loft', 'before (shots)', 'after (shots)', 'change', '80 %', 'changed', 'in words'];
@@ -89,7 +90,7 @@ function bagLines({ warnings, changes, gaps, coverage, best, swingOrClub }: BagS
     ),
     ...section(
       'Bag: how it covers the distances faced (expected leave; distance from the number to the nearest stock carry)',
-      covered.length === 0 ? [] : textTable([['tees', 'rounds', 'approaches', 'leave', 'step'], ...covered], [0]),
+      covered.length === 0 ? [] : textTable([['tees', 'rounds', 'approaches', 'leave', '±', 'step'], ...covered], [0]),
     ),
     ...section('Bag: one more swing or one more club, after 40 balls', swingOrClubLines(swingOrClub, words)),
     ...section(

@@ -19,7 +19,7 @@ type ReportedGap = Omit<BookGap, 'pWide'>;
  * - `bag` ({@link PlanSheets.bag}): `warnings` (too many, duplicate, loft and carry disagree); `changes`
  *   of build with before, after, 80 % interval and `pChanged` (by more than 2 yd either way); `gaps` with
  *   `loftGap_deg` and `settling` (how many more shots); `coverage` for all rounds and by tees: expected
- *   `leave_m`, `step_m` to the nearest stock carry, and the `curve` with the club × swing for each
+ *   `leave_m` with its standard deviation `deviation_m`, `step_m` to the nearest stock carry, and the `curve` with the club × swing for each
  *   distance; `swingOrClub`; `best` bag of the owned clubs with all bags `near` it and the comparison
  *   `againstPresent`.
  * - `aim`: the `green` and `risk` it is reckoned for; `rows` with the 80 % `ellipse` (`deep_m`, `wide_m`,

@@ -1,3 +1,4 @@
+import { BAG_LIMIT } from '../golf/bagGate.ts';
 import type { ClubKind } from '../golf/club.ts';
 import { normalDistribution } from '../statistics/normal.ts';
 import { CHANGED_BY } from './specChange.ts';
@@ -25,8 +26,6 @@ export type BagWarning =
       readonly probability: number;
     };
 
-/** Most clubs to start a round with. Source: Rules of Golf (2023), Rule 4.1b(1). */
-const MOST_CLUBS = 14;
 /** Lofts closer than this are the same, °: markings are no better. Own choice. */
 const SAME_LOFT = 0.75;
 /** Loft differences from this on should show in the carry, °. Own choice. */
@@ -44,7 +43,7 @@ const SURE = 0.8;
  */
 export function bagWarnings(bag: readonly BagEntry[], mean: ArrayLike<number>, covariance: Float64Array): BagWarning[] {
   const warnings: BagWarning[] = [];
-  if (bag.length > MOST_CLUBS) warnings.push({ kind: 'too many', clubs: bag.length, over: bag.length - MOST_CLUBS });
+  if (bag.length > BAG_LIMIT) warnings.push({ kind: 'too many', clubs: bag.length, over: bag.length - BAG_LIMIT });
   const clubs = bag.filter(({ kind }) => kind !== 'putter');
   const inOrder = clubs.toSorted((a, b) => a.loft_deg - b.loft_deg || (a.clubId < b.clubId ? -1 : 1));
   inOrder.forEach((strong, i) => {

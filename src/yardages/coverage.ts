@@ -99,6 +99,21 @@ export function coverageDifference(
   return { gain_m: before.leave_m - after.leave_m, deviation_m: Math.sqrt(quadratic(covariance, slope)) };
 }
 
+/**
+ * Posterior standard deviation of the expected leave D of a set, m: what is not known of the carries,
+ * by the delta method as in {@link coverageDifference}.
+ *
+ * @param covered coverage of the set. @param covariance of θ of all cells of the table, row-major.
+ */
+export function coverageDeviation(table: LeaveTable, covariance: Float64Array, { best }: Coverage): number {
+  const slope = new Float64Array(table.forecasts.length);
+  const { distance_m, weight } = table.approaches;
+  distance_m.forEach((d, i) => {
+    slope[best[i]] += weight[i] * leaveSlope(table.forecasts[best[i]], d);
+  });
+  return Math.sqrt(quadratic(covariance, slope));
+}
+
 /** xᵀ C x, not below 0. */
 function quadratic(covariance: Float64Array, x: Float64Array): number {
   const n = x.length;

@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { mean, standardDeviation } from '../../../src/statistics/mean.ts';
 import { approachDistances } from '../../../src/yardages/approachDistances.ts';
-import { coverage, coverageDifference, leaveTable } from '../../../src/yardages/coverage.ts';
+import { coverage, coverageDeviation, coverageDifference, leaveTable } from '../../../src/yardages/coverage.ts';
 import { randomNumbers } from '../../golfers/randomNumbers.ts';
 import { forecastOf, stocksOf, tableOf } from './leaving.ts';
 
 describe('approach distances', () => {
   const spread = (flags: number[]) => {
     const { distance_m, weight } = approachDistances(flags, 190);
-    const mean = weight.reduce((sum, w, i) => sum + w * distance_m[i], 0);
-    return { mean, sum: weight.reduce((total, w) => total + w, 0), weight, distance_m };
+    const centre = weight.reduce((sum, w, i) => sum + w * distance_m[i], 0);
+    return { centre, sum: weight.reduce((total, w) => total + w, 0), weight, distance_m };
   };
 
   test('weigh 1 in all, and nothing outside the golf course of the table counts', () => {
@@ -27,7 +28,7 @@ describe('approach distances', () => {
   test('come to lie where the approaches are, 8 yd wide, the more of them there are', () => {
     const many = spread(Array.from({ length: 4000 }, () => 100));
     expect(many.sum).toBeCloseTo(1, 12);
-    expect(many.mean).toBeCloseTo(100, 0);
+    expect(many.centre).toBeCloseTo(100, 0);
     const peak = Math.max(...many.weight);
     const at = (d: number) => many.weight[many.distance_m.findIndex((x) => x >= d)];
     // One standard deviation of 8 yd from the middle a normal kernel has e^−½ of its height.
@@ -94,6 +95,7 @@ describe('coverage', () => {
     const to = [0, 2, 4, 5, 1];
     const { gain_m, deviation_m } = coverageDifference(table, covariance, from, to);
     const numbers = randomNumbers('difference');
+    const leaves: number[] = [];
     const gains = Array.from({ length: 4000 }, () => {
       const all = numbers.normal(0, shared);
       const shifts = deviations.map((sd) => all + numbers.normal(0, sd));
@@ -102,11 +104,12 @@ describe('coverage', () => {
         stocks.map((m, i) => forecastOf(m * Math.exp(shifts[i]), 0.06)),
         stocks.map((m, i) => Math.log(m) + shifts[i]),
       );
+      leaves.push(coverage(drawn, to).leave_m);
       return coverage(drawn, from).leave_m - coverage(drawn, to).leave_m;
     });
-    const mean = gains.reduce((sum, g) => sum + g, 0) / gains.length;
-    const sd = Math.sqrt(gains.reduce((sum, g) => sum + (g - mean) ** 2, 0) / (gains.length - 1));
-    expect(Math.abs(deviation_m / sd - 1)).toBeLessThan(0.15);
-    expect(Math.abs(gain_m - mean)).toBeLessThan(0.3 * sd);
+    expect(Math.abs(deviation_m / standardDeviation(gains) - 1)).toBeLessThan(0.15);
+    expect(Math.abs(gain_m - mean(gains))).toBeLessThan(0.3 * deviation_m);
+    const ofLeave = coverageDeviation(table, covariance, coverage(table, to));
+    expect(Math.abs(ofLeave / standardDeviation(leaves) - 1)).toBeLessThan(0.15);
   }, 60_000);
 });
