@@ -107,7 +107,7 @@ test('metres instead of yards, at once and everywhere', async ({ page }) => {
 });
 
 test('a file of this device opens, and a broken one leaves it open', async ({ page }) => {
-  await page.goto('./');
+  await page.goto('./#/open');
   await page.locator('input[type=file]').setInputFiles(demo('season-coach'));
   await page.getByRole('heading', { name: 'Full swings' }).waitFor();
   const before = await page.locator('[data-stock]').allTextContents();
@@ -133,7 +133,7 @@ test('a dropped file opens', async ({ page }) => {
 });
 
 test('a team file asks whose book to open', async ({ page }) => {
-  await page.goto('./');
+  await page.goto('./#/open');
   await page.locator('input[type=file]').setInputFiles(demo('team'));
   await expect(page.getByRole('heading', { name: 'Whose book?' })).toBeVisible();
   await page.locator('section[aria-labelledby=whose] button').first().click();
@@ -142,7 +142,7 @@ test('a team file asks whose book to open', async ({ page }) => {
 
 test('every kind of broken file is refused with its place named', async ({ page }) => {
   expect(brokenFiles.length).toBeGreaterThanOrEqual(10);
-  await page.goto('./');
+  await page.goto('./#/open');
   for (const { name, text, path } of brokenFiles) {
     const file = `${name.replace(/\W+/g, '-')}.json`;
     await page
@@ -166,6 +166,10 @@ for (const theme of ['paper', 'night', 'glare']) {
     await inTheme(page, theme);
     await page.goto('./');
     await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
+    await page.getByRole('link', { name: 'Look at a file' }).waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Look at a file' }).click();
+    await page.getByRole('heading', { name: 'Open a book' }).waitFor();
     expect(await axeFindings(page)).toEqual([]);
     await page
       .locator('input[type=file]')
@@ -222,7 +226,7 @@ test('targets are at least 48 px and 8 px apart', async ({ page }) => {
   await openDemo(page);
   for (const width of [320, 390]) {
     await page.setViewportSize({ width, height: 844 });
-    const boxes = await page.locator('a, button, label').evaluateAll((targets) =>
+    const boxes = await page.locator('main').locator('a, button, label').evaluateAll((targets) =>
       targets.map((target) => {
         const { left, top, right, bottom } = target.getBoundingClientRect();
         return { left, top, right, bottom, name: target.textContent };
