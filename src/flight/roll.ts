@@ -27,6 +27,11 @@ export interface RollTable {
 /** Spread of a roll about its expectation: a share of it, and a floor of 2 yd, m. Own estimate. */
 const ROLL_SPREAD_SHARE = 0.4;
 const ROLL_SPREAD_FLOOR_M = 1.8288;
+/**
+ * Most that a ball runs on, as a share of its carry. Common practice, no source: the flight of a slow
+ * swing lands flat here, and bounce and run alone would let it run on for half its carry.
+ */
+const MOST_ROLL_SHARE: Readonly<Record<Ground, number>> = { soft: 0.09, normal: 0.14, firm: 0.2 };
 /** Ball speeds of the nodes, m/s. */
 const NODE_STEP = 2.5;
 const NODES = 44;
@@ -53,7 +58,8 @@ function computeTable(kind: FlownKind, loft_deg: Degrees, ground: Ground): RollT
       if (n > 8) break;
       continue;
     }
-    const total = flight.carry_m + bounceAndRun(flight, ground);
+    const most = MOST_ROLL_SHARE[ground] * flight.carry_m;
+    const total = flight.carry_m + Math.min(bounceAndRun(flight, ground), most);
     totals.push(Math.max(total, totals[totals.length - 1] + LEAST_TOTAL_GAIN * (flight.carry_m - last)));
     carries.push(flight.carry_m);
   }

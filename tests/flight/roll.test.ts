@@ -117,3 +117,12 @@ test('a carry or total that cannot be is a breach that names it', () => {
   expect(() => carryFromTotal('iron', degrees(30), metres(-1), 'normal')).toThrow(/-1 m/);
   expect(() => rollTable('iron', degrees(100), 'normal')).toThrow(/100°/);
 });
+
+test('a short drive does not run on for half its carry', () => {
+  // Common practice, no source: a slow swing's drive runs about a tenth of its carry on normal ground.
+  for (const carry_yd of [80, 120, 150, 180]) {
+    const { roll_m } = expectedRoll('driver', degrees(10.5), metres(carry_yd * 0.9144), 'normal');
+    expect(roll_m / (carry_yd * 0.9144)).toBeLessThanOrEqual(0.15);
+    expect(roll_m / (carry_yd * 0.9144)).toBeGreaterThanOrEqual(0.05);
+  }
+});
