@@ -27,8 +27,11 @@ const key = (page: Page, name: string) => page.getByRole('button', { name, exact
 const question = (page: Page) => page.locator('section[aria-label] h2');
 const savedLines = (page: Page) => page.locator('li[data-shot]:not(:has(em))');
 
+/** Latest moment of a kill after the tap that logs, in milliseconds: before, during and after the writing. */
+const WRITING_MS = 60;
+
 /** Answers what the page asks until shot `n` stands in the list as saved. A shot half entered goes on where it was. */
-async function logShot(page: Page, thumb: Thumb, n: number): Promise<void> {
+async function logShot(page: Page, thumb: Thumb, n: number, onLog: () => void): Promise<void> {
   const isThere = async () => (await savedLines(page).count()) >= n;
   for (let step = 0; step < 12 && !(await isThere()); step += 1) {
     const asked = (await question(page).textContent()) ?? '';
@@ -36,7 +39,9 @@ async function logShot(page: Page, thumb: Thumb, n: number): Promise<void> {
     else if (asked.startsWith('Which club')) await thumb.tap(key(page, clubOf(n)));
     else if (asked.startsWith('How was it struck')) await thumb.tap(key(page, strikeOf(n)));
     else if (asked.startsWith('Where is the ball now')) {
-      await thumb.tap(key(page, 'fairway'));
+      const logs = thumb.tap(key(page, 'fairway'));
+      onLog();
+      await logs;
       await expect(savedLines(page)).toHaveCount(n);
     } else throw new Error(`the page asks “${asked}”`);
   }
@@ -64,17 +69,27 @@ test(`no acknowledged shot is lost in ${KILLS} kills at random moments`, async (
     for (let kill = 1; kill <= KILLS; kill += 1) {
       const { page } = phone;
       const thumb = thumbOn(page);
-      const wait_ms = EARLIEST_MS + random.uniform() * (LATEST_MS - EARLIEST_MS);
       let isKilled = false;
-      const killed = new Promise<void>((resolve) => {
-        setTimeout(() => {
-          isKilled = true;
-          void phone.kill().then(resolve);
-        }, wait_ms);
-      });
+      let killed = Promise.resolve();
+      const killAfter = (wait_ms: number) =>
+        new Promise<void>((resolve) => {
+          setTimeout(() => {
+            isKilled = true;
+            void phone.kill().then(resolve);
+          }, wait_ms);
+        });
+      // Every other kill aims at the writing itself; the rest fall anywhere.
+      const aimsAtWriting = kill % 2 === 0;
+      const wait_ms = aimsAtWriting ? random.uniform() * WRITING_MS : random.between(EARLIEST_MS, LATEST_MS);
+      if (!aimsAtWriting) killed = killAfter(wait_ms);
+      let isAimed = false;
+      const onLog = () => {
+        if (aimsAtWriting && !isAimed) killed = killAfter(wait_ms);
+        isAimed = true;
+      };
       try {
         while (!isKilled) {
-          await logShot(page, thumb, acknowledged + 1);
+          await logShot(page, thumb, acknowledged + 1, onLog);
           acknowledged += 1;
         }
       } catch (error) {
