@@ -38,13 +38,16 @@ describe('shots to settle a gap', () => {
     expect(shotsToSettle(pair(150, 142, 0.02)).kind).not.toBe('settled');
   });
 
-  test('the shots foretold do settle it: 2,000 golfers drawn, their gap known that well', () => {
-    const one = pair(150, 139, 0.05);
+  test.each([
+    [142, 0.045],
+    [143, 0.015],
+  ])('the odds are those of 5,000 golfers whose gap is then known that well: to %i yd, %f', (shorter_yd, deviation) => {
+    const one = pair(150, shorter_yd, deviation);
     const settling = shotsToSettle(one);
-    if (settling.kind !== 'shots') throw new Error(settling.kind);
+    if (settling.kind === 'settled') throw new Error('settled already');
     // Each of two equal clubs gets half of the shots; the posterior mean spreads by √(V₀ − V_n).
-    const known = 1 / (1 / 0.05 ** 2 + settling.shots / 2 / 0.07 ** 2);
-    const move = Math.sqrt(0.05 ** 2 - known);
+    const known = 1 / (1 / deviation ** 2 + settling.shots / 2 / 0.07 ** 2);
+    const move = Math.sqrt(deviation ** 2 - known);
     let state = 12345;
     const uniform = () => {
       state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
@@ -52,14 +55,13 @@ describe('shots to settle a gap', () => {
     };
     const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
     let settled = 0;
-    for (let i = 0; i < 2000; i++) {
+    for (let i = 0; i < 5000; i++) {
       const a = one.longer_m * (1 + move * normal());
       const b = one.shorter_m * (1 + move * normal());
       const { verdict } = gapBetween(Math.max(a, b), Math.min(a, b), known, known, 0);
       if (verdict !== "can't tell yet" && verdict !== 'possibly wide') settled++;
     }
-    expect(settled / 2000).toBeGreaterThan(0.7);
-    expect(settled / 2000).toBeLessThan(0.92);
+    expect(Math.abs(settled / 5000 - settling.odds)).toBeLessThan(0.035);
   });
 });
 
