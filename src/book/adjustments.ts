@@ -2,9 +2,11 @@ import { type FlightConditions, flightConditions } from '../flight/flightConditi
 import type { FlownClub } from '../flight/flownClub.ts';
 import { launchFor } from '../flight/launch.ts';
 import { type Adjustment, type Standardiser, standardise, standardiser } from '../flight/standardise.ts';
+import { FELT_HEIGHT, OPEN_GROUND, windShare } from '../flight/wind.ts';
 import type { Degrees } from '../units/degrees.ts';
 import { type Metres, metres } from '../units/metres.ts';
-import type { CountedShot } from './countedShots.ts';
+import { type MetresPerSecond, metresPerSecond } from '../units/metresPerSecond.ts';
+import { type CountedShot, loftOf } from './countedShots.ts';
 
 /**
  * Stock carries are rounded to steps of 2 % before a launch is solved for them: what weather does to a
@@ -24,21 +26,55 @@ export function hasConditions({ shot, round }: CountedShot): boolean {
   return noted.some((value) => value !== null);
 }
 
+/** How hard it blew in a round as noted shot by shot, at the height a golfer feels it. */
+export interface UsualWind {
+  readonly mps: MetresPerSecond;
+  readonly reference_m: Metres;
+}
+
+/**
+ * The wind of every round that notes none itself but has it on some of its shots: the mean strength of
+ * those. A shot on which nobody noted it did not fly through still air; it flew through that, from
+ * somewhere.
+ */
+export function usualWinds(counted: readonly CountedShot[]): ReadonlyMap<string, UsualWind> {
+  const noted = new Map<string, number[]>();
+  for (const { shot, round } of counted) {
+    if (round.conditions.wind_mps !== null || shot.wind === null) continue;
+    const felt = shot.wind === 'calm' ? 0 : shot.wind.mps * windShare(FELT_HEIGHT, shot.wind.reference_m, OPEN_GROUND);
+    const list = noted.get(round.id);
+    if (list) list.push(felt);
+    else noted.set(round.id, [felt]);
+  }
+  return new Map(
+    [...noted].map(([id, felt]) => {
+      const mean = felt.reduce((sum, mps) => sum + mps, 0) / felt.length;
+      return [id, { mps: metresPerSecond(mean), reference_m: FELT_HEIGHT }];
+    }),
+  );
+}
+
 /**
  * What air, wind and slope did to a shot, given the stock carry of its cell. Kept, so that the same
  * question in a later book costs nothing; the answer never depends on what was asked before.
  *
  * @param stock_m stock carry of the cell, m. @param bearing_deg of the hole, or null.
+ * @param usual the round's wind where only its shots note it ({@link usualWinds}), or null.
  */
 export function adjustmentOf(
   counted: CountedShot,
-  loft_deg: Degrees,
   stock_m: number,
   bearing_deg: Degrees | null,
+  usual: UsualWind | null,
 ): Adjustment {
   const { shot, round, club } = counted;
+  const loft_deg = loftOf(counted);
   if (club.kind === 'putter') throw new RangeError(`club ${club.id} is a putter: it has no carry`);
-  const conditions = flightConditions(round.conditions, shot.wind, bearing_deg);
+  const noted =
+    usual && shot.wind === null
+      ? { ...round.conditions, wind_mps: usual.mps, windReference_m: usual.reference_m, windFrom_deg: null }
+      : round.conditions;
+  const conditions = flightConditions(noted, shot.wind, bearing_deg);
   if (conditions.kind === 'refused') return { kind: 'not adjustable', why: conditions.why };
   const step = Math.round(Math.log(stock_m) / CARRY_STEP_LOG);
   const launchKey = `${club.kind}|${loft_deg}|${club.launch}|${step}`;

@@ -2,6 +2,7 @@ import { type Club, specOn } from '../golf/club.ts';
 import type { Logbook } from '../golf/logbook.ts';
 import type { Round } from '../golf/round.ts';
 import type { Shot } from '../golf/shot.ts';
+import type { Degrees } from '../units/degrees.ts';
 import type { LeftOut } from './book.ts';
 
 /** A shot that may feed a number, with its round, club and spec period found. */
@@ -70,4 +71,11 @@ function judge(
     if (shot.total.m < SHORTEST_CARRY) return `total under ${SHORTEST_CARRY} m: topped or duffed`;
   }
   return { shot, round, club, specId, when };
+}
+
+/** Loft of the club as it was built for a shot, °. @throws RangeError when the club has no such spec period. */
+export function loftOf({ club, specId }: Pick<CountedShot, 'club' | 'specId'>): Degrees {
+  const spec = club.specPeriods.find((period) => period.id === specId);
+  if (!spec) throw new RangeError(`club ${club.id} has no spec period ${specId}`);
+  return spec.loft_deg;
 }

@@ -5,7 +5,8 @@ import { BOUND_ERROR, carryError } from '../yardages/carryError.ts';
 import type { ShotEvidence, StrikeWord } from '../yardages/evidence.ts';
 import { PRIOR } from '../yardages/priorTable.ts';
 import { driftShares, SHARED_EFFECTS, sharedIndex } from '../yardages/sharedEffects.ts';
-import { type CountedShot, hasBounds } from './countedShots.ts';
+import { type CountedShot, hasBounds, loftOf } from './countedShots.ts';
+import { responseLoadings } from './responseLoadings.ts';
 
 /** What is known before about a ball from some lie: what it loses, its scatter, and which shared effect it loads on. */
 interface LieEffect {
@@ -59,7 +60,7 @@ export function shotEvidence(
   const lie = lieEffect(counted);
   const practice = practiceEffect(round.play, round.ball);
   const special = tagEffect(shot);
-  const weather = weatherEffect(adjusted);
+  const weather = weatherEffect(adjusted, loftOf(counted));
   const offset = lie.offset + practice.offset + special.offset + weather.offset;
   const least = found.least_m > 0 ? Math.max(1, found.least_m + weather.slope_m) : 0;
   const most = Math.max(1, found.most_m + weather.slope_m);
@@ -150,14 +151,10 @@ interface WeatherEffect {
 
 const NO_WEATHER: WeatherEffect = { offset: 0, variance: 0, slope_m: 0, slopeError_m: 0, shared: [] };
 
-function weatherEffect(adjusted: Adjusted | null): WeatherEffect {
+function weatherEffect(adjusted: Adjusted | null, loft_deg: number): WeatherEffect {
   if (!adjusted) return NO_WEATHER;
   const { windLog, airLog, slopeAdd_m, sigmas } = adjusted;
-  const shared: [number, number][] = [];
-  if (windLog !== 0) {
-    shared.push([sharedIndex('wind'), (Math.sign(windLog) * sigmas.windModelLog) / PRIOR.windResponse]);
-  }
-  if (airLog !== 0) shared.push([sharedIndex('air'), (Math.sign(airLog) * sigmas.airModelLog) / PRIOR.airResponse]);
+  const shared = responseLoadings(adjusted, loft_deg);
   return {
     offset: windLog + airLog,
     variance: sigmas.windReadingLog ** 2,

@@ -1,14 +1,14 @@
 import { carryFromTotal, expectedRoll } from '../flight/roll.ts';
 import type { Adjusted } from '../flight/standardise.ts';
 import type { Logbook } from '../golf/logbook.ts';
-import type { degrees } from '../units/degrees.ts';
+import type { Degrees } from '../units/degrees.ts';
 import { metres } from '../units/metres.ts';
 import { type CarryModel, fitCarryModel, likelyCarries } from '../yardages/carryModel.ts';
 import type { Claim, ShotEvidence } from '../yardages/evidence.ts';
-import { adjustmentOf, hasConditions } from './adjustments.ts';
+import { adjustmentOf, hasConditions, type UsualWind, usualWinds } from './adjustments.ts';
 import type { LeftOut } from './book.ts';
 import { bookCells, type NamedCell } from './bookCells.ts';
-import { type CountedShot, hasBounds } from './countedShots.ts';
+import { type CountedShot, hasBounds, loftOf } from './countedShots.ts';
 import { driftLoadings, type FoundCarry, foundCarry, shotEvidence } from './shotEvidence.ts';
 
 /** All that a book rests on: the shots in standard conditions and what the carry model makes of them. */
@@ -42,6 +42,7 @@ const SETTLED_LOG = 0.01;
  * left out with the reason.
  */
 export function standardShots(logbook: Logbook, counted: readonly CountedShot[], asOf: string): StandardShots {
+  const winds = usualWinds(counted);
   const passes = counted.some((one) => hasConditions(one) || isTotalOnly(one)) ? MOST_PASSES : 0;
   let laid = layOut(logbook, counted, asOf, null);
   const leftOut: LeftOut[] = [];
@@ -55,7 +56,7 @@ export function standardShots(logbook: Logbook, counted: readonly CountedShot[],
     if (moved < SETTLED_LOG) break;
     stocks = found;
     leftOut.length = 0;
-    laid = layOut(logbook, counted, asOf, { stocks, leftOut });
+    laid = layOut(logbook, counted, asOf, { stocks, leftOut, winds });
   }
   const model = fitCarryModel(laid.cells, laid.evidence, laid.claims);
   const { evidence } = laid;
@@ -85,13 +86,14 @@ interface Laid {
 interface Known {
   readonly stocks: ReadonlyMap<string, number>;
   readonly leftOut: LeftOut[];
+  readonly winds: ReadonlyMap<string, UsualWind>;
 }
 
 /** Lays the shots out as evidence; with `known` stock carries adjusted to standard conditions. */
 function layOut(logbook: Logbook, counted: readonly CountedShot[], asOf: string, known: Known | null): Laid {
   const kept: CountedShot[] = [];
   const adjustments: (Adjusted | null)[] = [];
-  const bearings = new Map<string, ReturnType<typeof degrees> | null>();
+  const bearings = new Map<string, Degrees | null>();
   if (known) {
     for (const { id, holes } of logbook.rounds) {
       for (const hole of holes) bearings.set(`${id}|${hole.number}`, hole.bearing_deg);
@@ -99,13 +101,13 @@ function layOut(logbook: Logbook, counted: readonly CountedShot[], asOf: string,
   }
   for (const one of counted) {
     const stock = known?.stocks.get(stockKey({ clubId: one.club.id, specId: one.specId, swing: one.shot.swing }));
-    if (stock === undefined || !hasConditions(one)) {
+    if (stock === undefined || !(hasConditions(one) || known?.winds.has(one.round.id))) {
       kept.push(one);
       adjustments.push(null);
       continue;
     }
     const bearing = bearings.get(`${one.round.id}|${one.shot.hole}`) ?? null;
-    const adjustment = adjustmentOf(one, loftOf(one), stock, bearing);
+    const adjustment = adjustmentOf(one, stock, bearing, known?.winds.get(one.round.id) ?? null);
     if (adjustment.kind === 'adjusted') {
       kept.push(one);
       adjustments.push(adjustment);
@@ -129,12 +131,6 @@ function layOut(logbook: Logbook, counted: readonly CountedShot[], asOf: string,
     return shotEvidence(one, foundCarry(one.shot, reckonedFromTotal(one, stock)), cell, day, drift, adjustments[k]);
   });
   return { counted: kept, cells: named.cells, evidence, claims: claimsOf(logbook, named.cells) };
-}
-
-function loftOf({ club, specId }: CountedShot) {
-  const spec = club.specPeriods.find((period) => period.id === specId);
-  if (!spec) throw new RangeError(`club ${club.id} has no spec period ${specId}`);
-  return spec.loft_deg;
 }
 
 /**

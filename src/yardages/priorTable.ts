@@ -58,6 +58,9 @@ export const PRIOR = {
   rangeBall: 0.035,
   /** How far a golfer's response to wind and to air may differ from the flight model's (1 = as computed). */
   windResponse: 0.45,
+  /** How much that to wind may go up or down with loft over 22°, from the middle iron to driver or lob wedge. */
+  windByLoft: 0.4,
+  windLoftSpan_deg: 22,
   airResponse: 0.45,
 
   /** Scatter of every logged shot beside the golfer's own: uneven ground, unnoticed wind. */

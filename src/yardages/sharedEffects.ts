@@ -3,10 +3,19 @@ import { PRIOR } from './priorTable.ts';
 
 /**
  * What many shots of one golfer have in common beside the cells, each an unknown of the joint
- * normal distribution: what rough and sand cost him, the practice ground, his response to wind, air
- * and the run of the ball, and the steps of his drift.
+ * normal distribution: what rough and sand cost him, the practice ground, his response to wind
+ * (and how it goes with loft), to air, and the run of the ball, and the steps of his drift.
  */
-export const SHARED_EFFECTS = ['rough', 'sand', 'practice own', 'range ball', 'wind', 'air', 'roll'] as const;
+export const SHARED_EFFECTS = [
+  'rough',
+  'sand',
+  'practice own',
+  'range ball',
+  'wind',
+  'wind by loft',
+  'air',
+  'roll',
+] as const;
 
 export type SharedEffect = (typeof SHARED_EFFECTS)[number];
 
@@ -32,6 +41,7 @@ export function sharedVariances(scales: PriorScales): Float64Array {
     'practice own': PRIOR.practiceOwn,
     'range ball': PRIOR.rangeBall,
     wind: PRIOR.windResponse,
+    'wind by loft': PRIOR.windByLoft,
     air: PRIOR.airResponse,
     roll: 1,
   };

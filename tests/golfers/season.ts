@@ -48,9 +48,9 @@ function drawShape(numbers: RandomNumbers): (share: number) => number {
   return (share) => 1 - (1 - share) ** 2;
 }
 
-/** Rounds over 60 to 200 days, each with its day effect, and visits to the practice ground for some. */
+/** Rounds over the days of a season, each with its day effect, and visits to the practice ground for some. */
 export function drawSeason(world: World, shots: number, numbers: RandomNumbers): Season {
-  const days = numbers.whole(60, 200);
+  const days = numbers.whole(...world.days);
   const [least, most] = world.drift;
   const change = (least + (most - least) * numbers.beta(1, 1.3)) * (numbers.chance(0.65) ? 1 : -1);
   const shape = drawShape(numbers);
@@ -64,7 +64,8 @@ export function drawSeason(world: World, shots: number, numbers: RandomNumbers):
     form: numbers.normal(0, daySpread),
     progress: change * (shape(day / days) - shape(1)),
   });
-  const count = Math.max(2, Math.min(days, Math.round(shots / numbers.between(10, 26))));
+  const filled = Math.max(2, Math.min(days, Math.round(shots / numbers.between(10, 26))));
+  const count = world.rounds ?? filled;
   const played = Array.from({ length: count }, (_, i) =>
     i === 0 ? 0 : i === count - 1 ? days : numbers.whole(0, days),
   ).sort((a, b) => a - b);

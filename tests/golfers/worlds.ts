@@ -29,6 +29,10 @@ export interface World {
   readonly mostShots: number;
   /** Change of all carries over the season, as a fraction, either way. */
   readonly drift: Span;
+  /** Days from the first round to the last. */
+  readonly days: Span;
+  /** How many rounds there are; null: as many as the shots fill. */
+  readonly rounds: number | null;
 }
 
 export const base: World = {
@@ -44,6 +48,8 @@ export const base: World = {
   activity: [2.5, 16],
   mostShots: 40,
   drift: [0, 0.05],
+  days: [60, 200],
+  rounds: null,
 };
 
 /** Every world the model is scored in; the first is the ordinary one. */
