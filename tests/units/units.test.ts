@@ -6,6 +6,7 @@ import { days } from '../../src/units/days.ts';
 import { degrees } from '../../src/units/degrees.ts';
 import { celsiusFromFahrenheit, fahrenheit, fahrenheitFromCelsius } from '../../src/units/fahrenheit.ts';
 import { hectopascals } from '../../src/units/hectopascals.ts';
+import { inches, inchesFromMetres, metresFromInches } from '../../src/units/inches.ts';
 import { type Metres, metres } from '../../src/units/metres.ts';
 import { metresPerSecond } from '../../src/units/metresPerSecond.ts';
 import {
@@ -24,6 +25,8 @@ describe('exact by definition', () => {
     'definition of the two scales: water freezes at 0 °C = 32 °F and boils at 100 °C = 212 °F, equal at −40';
   const rows: { what: string; actual: number; expected: number; tolerance: number; source: string }[] = [
     { what: '1 yd in m', actual: metresFromYards(yards(1)), expected: 0.9144, tolerance: 0, source: yard },
+    { what: '1 in in m', actual: metresFromInches(inches(1)), expected: 0.0254, tolerance: 0, source: yard },
+    { what: '0.9144 m in in', actual: inchesFromMetres(metres(0.9144)), expected: 36, tolerance: 1e-14, source: yard },
     { what: '1250 yd in m', actual: metresFromYards(yards(1250)), expected: 1143, tolerance: 0, source: yard },
     { what: '0.9144 m in yd', actual: yardsFromMetres(metres(0.9144)), expected: 1, tolerance: 0, source: yard },
     { what: '−9.144 m in yd', actual: yardsFromMetres(metres(-9.144)), expected: -10, tolerance: 0, source: yard },
@@ -82,6 +85,7 @@ describe('what is no finite number is refused with the value and the unit', () =
   const rows: { symbol: string; make: (value: number) => number }[] = [
     { symbol: 'm', make: metres },
     { symbol: 'yd', make: yards },
+    { symbol: 'in', make: inches },
     { symbol: 'm/s', make: metresPerSecond },
     { symbol: 'mph', make: milesPerHour },
     { symbol: '°', make: degrees },
