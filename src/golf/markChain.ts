@@ -33,6 +33,16 @@ export function measuresOfMarks(shot: Marked): ShotChanges {
 }
 
 /**
+ * The measures that the marks of a shot give and that do not stand in it yet; null: none. What a round by the Rules
+ * leaves to be worked out when it is over.
+ */
+export function measuresToCome(shot: Marked): ShotChanges | null {
+  const { carry, total } = measuresOfMarks(shot);
+  const isNew = (carry && shot.carry === null) || (total && shot.total === null);
+  return isNew ? { ...(carry && { carry }), ...(total && { total }) } : null;
+}
+
+/**
  * The slots that change when a place of a shot is marked.
  *
  * @param measuring whether distances may be worked out now; in a round by the Rules only the marks are kept, and

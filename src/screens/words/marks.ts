@@ -20,7 +20,7 @@ export const marksWords = {
   refused:
     'This phone was told not to say where it is. Allow location for this page in the phone’s settings, or pace the distance and type it.',
   notOffered: 'This browser has no location to give. Pace the distance and type it.',
-  off: 'The receiver is off.',
+  off: 'A tap on the mark starts the search for this place.',
   notAllowed: 'Distance devices are not allowed here (Local Rule G-5), so the phone is not asked where it is.',
   carry: (distance: string, plusMinus: string) => `Carry ${distance} ± ${plusMinus}`,
   total: (distance: string, plusMinus: string) => `Total ${distance} ± ${plusMinus}`,

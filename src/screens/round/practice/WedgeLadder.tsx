@@ -125,14 +125,13 @@ export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }
 
   return (
     <>
-      <PageHead title={words.title} sub={round.ball === 'range' ? words.range : words.own} />
+      <PageHead
+        title={club ? nameOf(rung) : words.title}
+        sub={`${balls < BALLS_A_RUNG ? words.ball(balls + 1, BALLS_A_RUNG) : words.extra(balls + 1)} · ${words.balls[round.ball]}`}
+      />
       {club ? (
         <>
           <div class={css.ladder}>
-            <h2 class={css.rung}>
-              {nameOf(rung)}{' '}
-              <span>{balls < BALLS_A_RUNG ? words.ball(balls + 1, BALLS_A_RUNG) : words.extra(balls + 1)}</span>
-            </h2>
             <p class={css.status} role="status">
               {status.value || words.where}
             </p>
