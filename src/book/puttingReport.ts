@@ -69,7 +69,7 @@ export function puttingReport(logbook: Logbook, asOf: string): PuttingSheet {
   const holes = logbook.rounds
     .filter(({ date, play }) => play !== 'practice ground' && Date.parse(date) <= Date.parse(asOf))
     .flatMap((round) =>
-      round.holes.flatMap(({ putts, result }): PuttedHole[] => {
+      round.holes.flatMap(({ putts }): PuttedHole[] => {
         if (putts.length === 0) return [];
         const putter = putters.get(putts[0].clubId ?? '');
         return [
@@ -77,7 +77,7 @@ export function puttingReport(logbook: Logbook, asOf: string): PuttingSheet {
             clubId: putter?.id ?? null,
             specId: putter ? specOn(putter, round.date).id : null,
             putts: putts.map(({ length_m, holed }) => ({ length_m: length_m === 0 ? null : length_m, holed })),
-            finished: result === 'played' && putts[putts.length - 1].holed,
+            finished: putts[putts.length - 1].holed,
           },
         ];
       }),

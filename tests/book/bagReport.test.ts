@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { coachFile, EXPORTED_AT, playerFile } from '../../demo/logbooks.ts';
-import { bagChoice, finished } from '../../src/book/bagChoice.ts';
+import { bagChoice, bagGround, finished } from '../../src/book/bagChoice.ts';
 import { bagReport } from '../../src/book/bagReport.ts';
 import { fitBook } from '../../src/book/fitBook.ts';
 import { added, bent, imaginedBook, replaced } from '../../src/book/imaginedBook.ts';
@@ -132,6 +132,12 @@ describe('what if', () => {
     expect(() => bent(clubOfPlayer('tib-c15'), degrees(4))).toThrow(/putter/);
   });
 
+  test('a club is judged as it is built now', () => {
+    const { candidates, fitted } = bagGround(player, playerBook, { imagined: [], locked: [], tees: null });
+    const wedge = candidates.find(({ id }) => id === 'tib-c13');
+    expect(wedge?.cells.map((cell) => fitted.cells[cell].specId)).toEqual(Array.from({ length: 4 }, () => 'tib-c13b'));
+  });
+
   test('the best bag takes imagined clubs, keeps locked ones and reports its progress', () => {
     const imagined = [
       added('iron', degrees(25.5)),
@@ -183,6 +189,17 @@ describe('an even bag', () => {
     }
     expect(alarmed).toBeLessThanOrEqual(5);
   }, 60_000);
+
+  test('keeps its driver, of which approaches say nothing, when a club must go', () => {
+    const driver = clubOf('dr', 'driver', 10.5);
+    const wedges = [49.5, 53.5].map((loft) => clubOf(`g${Math.round(loft)}`, 'wedge', loft));
+    const full = logbookOf({ clubs: [...clubs, driver, ...wedges, clubOf('pt', 'putter', 3)] });
+    const answer = finished(bagChoice(full, fitBook(full, AS_OF), { imagined: [], locked: [], tees: null }));
+    expect(answer.bags).toBe(13);
+    for (const { ids } of answer.near) expect(ids).toContain('dr');
+    // Fourteen beside the putter are no bag to compare with.
+    expect(answer.present).toBeNull();
+  });
 
   test('of a golfer without a shot is answered all the same', () => {
     const logbook = logbookOf({ clubs, shots: [] });
