@@ -68,7 +68,6 @@ export function adjustmentOf(
   usual: UsualWind | null,
 ): Adjustment {
   const { shot, round, club } = counted;
-  const loft_deg = loftOf(counted);
   if (club.kind === 'putter') throw new RangeError(`club ${club.id} is a putter: it has no carry`);
   const noted =
     usual && shot.wind === null
@@ -76,17 +75,24 @@ export function adjustmentOf(
       : round.conditions;
   const conditions = flightConditions(noted, shot.wind, bearing_deg);
   if (conditions.kind === 'refused') return { kind: 'not adjustable', why: conditions.why };
+  const flown = { kind: club.kind, loft_deg: loftOf(counted), height: club.launch };
+  return effectOf(flown, stock_m, conditions, shot.rise_m ?? 0);
+}
+
+/**
+ * What conditions and a rise do to the stock shot of a club, kept like {@link adjustmentOf}.
+ *
+ * @param stock_m stock carry in standard conditions, m, above 0. @param rise_m of the landing point above the ball.
+ */
+export function effectOf(club: FlownClub, stock_m: number, conditions: FlightConditions, rise_m: number): Adjustment {
   const step = Math.round(Math.log(stock_m) / CARRY_STEP_LOG);
-  const launchKey = `${club.kind}|${loft_deg}|${club.launch}|${step}`;
-  const key = `${launchKey}|${conditionsKey(conditions)}|${shot.rise_m ?? 0}`;
+  const launchKey = `${club.kind}|${club.loft_deg}|${club.height}|${step}`;
+  const key = `${launchKey}|${conditionsKey(conditions)}|${rise_m}`;
   const kept = answers.get(key);
   if (kept) return kept;
-  const carry = metres(Math.exp(step * CARRY_STEP_LOG));
-  const ready = readyLaunch(launchKey, { kind: club.kind, loft_deg, height: club.launch }, carry);
+  const ready = readyLaunch(launchKey, club, metres(Math.exp(step * CARRY_STEP_LOG)));
   const answer: Adjustment =
-    typeof ready === 'string'
-      ? { kind: 'not adjustable', why: ready }
-      : standardise(ready, conditions, shot.rise_m ?? 0);
+    typeof ready === 'string' ? { kind: 'not adjustable', why: ready } : standardise(ready, conditions, rise_m);
   if (answers.size >= MOST_KEPT) answers.clear();
   answers.set(key, answer);
   return answer;

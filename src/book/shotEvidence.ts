@@ -96,7 +96,8 @@ function wordOf(shot: Shot): StrikeWord {
   return shot.strike === 'solid' ? 'solid' : 'mishit';
 }
 
-function lieEffect({ shot, club }: CountedShot): LieEffect {
+/** What a lie is known to cost before any shot of the golfer's. */
+export function lieEffect({ shot, club }: CountedShot): LieEffect {
   const { lieOffset, lieScatter } = PRIOR;
   const none: LieEffect['shared'] = [];
   switch (shot.lie) {
@@ -121,13 +122,15 @@ function lieEffect({ shot, club }: CountedShot): LieEffect {
   }
 }
 
-function practiceEffect(play: string, ball: string): { offset: number; shared: LieEffect['shared'] } {
+/** What a ball hit on the practice ground carries beyond one on the course, known before. */
+export function practiceEffect(play: string, ball: string): { offset: number; shared: LieEffect['shared'] } {
   if (play !== 'practice ground') return { offset: 0, shared: [] };
   if (ball === 'range') return { offset: PRIOR.rangeBallOffset, shared: [[sharedIndex('range ball'), 1]] };
   return { offset: PRIOR.practiceOwnOffset, shared: [[sharedIndex('practice own'), 1]] };
 }
 
-function tagEffect(shot: Shot): { offset: number; variance: number } {
+/** What a flier, wet grass or an awkward stance do, known before. */
+export function tagEffect(shot: Shot): { offset: number; variance: number } {
   let offset = 0;
   let variance = 0;
   for (const tag of shot.tags) {

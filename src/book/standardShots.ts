@@ -138,7 +138,7 @@ function layOut(logbook: Logbook, counted: readonly CountedShot[], asOf: string,
  * total as the stock shot does: solving the roll of each total by itself would read every short drive
  * as a slow, low one that ran far.
  */
-function reckonedFromTotal(counted: CountedShot, stock_m: number | undefined): (total_m: number) => FoundCarry {
+export function reckonedFromTotal(counted: CountedShot, stock_m: number | undefined): (total_m: number) => FoundCarry {
   const { club, round } = counted;
   const { kind } = club;
   if (kind === 'putter') throw new RangeError(`club ${club.id} is a putter: it has no carry`);

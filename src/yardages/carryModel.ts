@@ -2,7 +2,7 @@ import { carryPrior, TABLE_SCALES } from './carryPrior.ts';
 import type { Cell } from './cell.ts';
 import { type Claim, cellTraits, packEvidence, type ShotEvidence } from './evidence.ts';
 import { type ObservedInformation, observedInformation } from './observedInformation.ts';
-import { averageOverScales } from './scaleAverage.ts';
+import { averageOverScales, type ResponsePosterior } from './scaleAverage.ts';
 import { fitStrikes, type StrikeFit } from './strikeFit.ts';
 
 /** What the shots of one golfer say about every cell, all together. */
@@ -12,6 +12,8 @@ export interface CarryModel {
   readonly mean: Float64Array;
   /** Joint posterior covariance of θ, row-major. */
   readonly covariance: Float64Array;
+  /** The golfer's own responses to wind and air. */
+  readonly responses: ResponsePosterior;
   /** Share of each cell's certainty that is its own shots, 0 to 1. */
   readonly own: Float64Array;
   /** π at the anchor loft, and σ² of a solid full swing. */
@@ -54,11 +56,12 @@ export function fitCarryModel(
   const traits = cellTraits(cells);
   const fit = fitStrikes(evidence, traits, claims, carryPrior(cells, TABLE_SCALES), TABLE_SCALES);
   const observed = observedInformation(evidence, traits, claims, fit);
-  const { mean, covariance, ownShare: own } = averageOverScales(cells, observed, fit);
+  const { mean, covariance, ownShare: own, responses } = averageOverScales(cells, observed, fit);
   return {
     cells,
     mean,
     covariance,
+    responses,
     own,
     mishits: fit.mishits,
     scatter2: fit.scatter2,

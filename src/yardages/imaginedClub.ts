@@ -32,8 +32,8 @@ export function withImaginedCells(model: CarryModel, imagined: readonly Cell[]):
   const { fit, observed } = model.basis;
   const extendedFit = { ...fit, unknowns: likelyUnknowns(cells, had, fit) };
   const extended = widened(observed, had, cells.length);
-  const { mean, covariance, ownShare: own } = averageOverScales(cells, extended, extendedFit);
-  return { ...model, cells, mean, covariance, own, basis: { fit: extendedFit, observed: extended } };
+  const { mean, covariance, ownShare: own, responses } = averageOverScales(cells, extended, extendedFit);
+  return { ...model, cells, mean, covariance, own, responses, basis: { fit: extendedFit, observed: extended } };
 }
 
 /** The fit with the most probable carries of the new cells: m_n + K_no K_oo⁻¹ (θ_o − m_o). */

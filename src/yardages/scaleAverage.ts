@@ -8,14 +8,27 @@ import { type CarryPrior, carryPrior, type PriorScales } from './carryPrior.ts';
 import type { Cell } from './cell.ts';
 import type { ObservedInformation, OwnEvidence } from './observedInformation.ts';
 import { PRIOR } from './priorTable.ts';
-import { SHARED_COUNT } from './sharedEffects.ts';
+import { RESPONSES, SHARED_COUNT, sharedIndex } from './sharedEffects.ts';
 import { priorMeans, priorPrecision, type StrikeFit } from './strikeFit.ts';
 
-/** Posterior of the cells alone: means of θ, row-major covariance, and each cell's share of own evidence. */
+/** Posterior of the cells: means of θ, row-major covariance, each cell's share of own evidence; and of the responses. */
 export interface CellPosterior {
   readonly mean: Float64Array;
   readonly covariance: Float64Array;
   readonly ownShare: Float64Array;
+  readonly responses: ResponsePosterior;
+}
+
+/**
+ * What is known of the golfer's own responses to wind and air, in the order of {@link RESPONSES}: how far
+ * each lies from the flight model's, and how they hang together with each other and with the carries.
+ */
+export interface ResponsePosterior {
+  readonly mean: Float64Array;
+  /** Row-major, responses × responses. */
+  readonly covariance: Float64Array;
+  /** Row-major, cells × responses: covariance with θ. */
+  readonly withCarries: Float64Array;
 }
 
 /** Widths of the prior's parts that are tried against each golfer's own shots. */
@@ -31,6 +44,7 @@ export const SCALE_GRID: readonly PriorScales[] = CLUB_SCALES.flatMap((club) =>
   SWING_SCALES.flatMap((swing) => WALK_SCALES.map((walk) => ({ club, swing, walk }))),
 );
 
+/** Posterior under one set of widths; mean and covariance of the cells first, then the responses. */
 interface Candidate {
   readonly logEvidence: number;
   readonly mean: Float64Array;
@@ -110,15 +124,16 @@ function posteriorUnder(
     linear -
     0.5 * quadratic;
   const inverse = invertFromCholesky(factor, size);
-  const mean = new Float64Array(cells);
-  const covariance = new Float64Array(cells * cells);
+  const kept = [...Array(cells).keys(), ...RESPONSES.map((effect) => cells + sharedIndex(effect))];
+  const mean = new Float64Array(kept.length);
+  const covariance = new Float64Array(kept.length ** 2);
   const floor = (DRIFT_FLOOR * PRIOR.driftPer210Days * scales.walk) ** 2;
-  for (let i = 0; i < cells; i++) {
-    const deviation = Math.sqrt(inverse[i * size + i]);
-    mean[i] = fit.unknowns[i] + Math.max(-deviation, Math.min(deviation, step[i]));
-    for (let j = 0; j < cells; j++) covariance[i * cells + j] = inverse[i * size + j];
-    covariance[i * cells + i] += floor;
-  }
+  kept.forEach((from, i) => {
+    const deviation = Math.sqrt(inverse[from * size + from]);
+    mean[i] = fit.unknowns[from] + Math.max(-deviation, Math.min(deviation, step[from]));
+    for (let j = 0; j < kept.length; j++) covariance[i * kept.length + j] = inverse[from * size + kept[j]];
+    if (i < cells) covariance[i * kept.length + i] += floor;
+  });
   const ownShare = Float64Array.from({ length: cells }, (_, i) => ownShareOf(i, own, inverse, size));
   return { logEvidence, mean, covariance, ownShare };
 }
@@ -140,23 +155,37 @@ export function averageOverScales(
   const weights = candidates.map((candidate) => Math.exp(candidate.logEvidence - best));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const n = cells.length;
-  const mean = new Float64Array(n);
-  const covariance = new Float64Array(n * n);
+  const size = n + RESPONSES.length;
+  const mean = new Float64Array(size);
+  const covariance = new Float64Array(size * size);
   const ownShare = new Float64Array(n);
   candidates.forEach((candidate, c) => {
-    for (let i = 0; i < n; i++) {
-      mean[i] += (weights[c] / total) * candidate.mean[i];
-      ownShare[i] += (weights[c] / total) * candidate.ownShare[i];
-    }
+    const weight = weights[c] / total;
+    for (let i = 0; i < size; i++) mean[i] += weight * candidate.mean[i];
+    for (let i = 0; i < n; i++) ownShare[i] += weight * candidate.ownShare[i];
   });
   candidates.forEach((candidate, c) => {
     const weight = weights[c] / total;
-    for (let i = 0; i < n; i++) {
-      for (let j = 0; j < n; j++) {
-        covariance[i * n + j] +=
-          weight * (candidate.covariance[i * n + j] + (candidate.mean[i] - mean[i]) * (candidate.mean[j] - mean[j]));
+    for (let i = 0; i < size; i++) {
+      for (let j = 0; j < size; j++) {
+        covariance[i * size + j] +=
+          weight * (candidate.covariance[i * size + j] + (candidate.mean[i] - mean[i]) * (candidate.mean[j] - mean[j]));
       }
     }
   });
-  return { mean, covariance, ownShare };
+  const block = (rows: readonly [number, number], columns: readonly [number, number]) =>
+    Float64Array.from({ length: (rows[1] - rows[0]) * (columns[1] - columns[0]) }, (_, e) => {
+      const width = columns[1] - columns[0];
+      return covariance[(rows[0] + Math.floor(e / width)) * size + columns[0] + (e % width)];
+    });
+  return {
+    mean: mean.slice(0, n),
+    covariance: block([0, n], [0, n]),
+    ownShare,
+    responses: {
+      mean: mean.slice(n),
+      covariance: block([n, size], [n, size]),
+      withCarries: block([0, n], [n, size]),
+    },
+  };
 }

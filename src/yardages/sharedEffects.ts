@@ -19,6 +19,9 @@ export const SHARED_EFFECTS = [
 
 export type SharedEffect = (typeof SHARED_EFFECTS)[number];
 
+/** The golfer's own responses to wind and air, which a day's card needs beside the carries. */
+export const RESPONSES = ['wind', 'wind by loft', 'air'] as const satisfies readonly SharedEffect[];
+
 /** How many steps the drift is made of. */
 export const DRIFT_STEPS = PRIOR.driftKnots_days.length - 1;
 
