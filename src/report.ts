@@ -13,7 +13,7 @@ import { dateField, instantField } from './golf/instant.ts';
 import type { Player } from './golf/player.ts';
 import { yardsFromMetres } from './units/yards.ts';
 
-const USAGE = 'Usage: npm run --silent report -- FILE [--as-of 2026-10-01] [--json]';
+const USAGE = 'Usage: npm run --silent report -- FILE [--as-of 2026-10-01] [--json] [--plans]';
 
 const lengths: Readonly<Record<Player['units'], SpokenLength>> = {
   yards: { unit: 'yards', of: yardsFromMetres },
@@ -27,6 +27,8 @@ interface Request {
   readonly path: string;
   readonly asOf: string | undefined;
   readonly json: boolean;
+  /** Bag, aim, practice and putting for every golfer of a team file too: about half a second each. */
+  readonly plans: boolean;
 }
 
 /** A bare date means all of that day, UTC. */
@@ -42,14 +44,18 @@ function requestOf(args: readonly string[]): Request {
   try {
     const { values, positionals } = parseArgs({
       args: [...args],
-      options: { 'as-of': { type: 'string' }, json: { type: 'boolean', default: false } },
+      options: {
+        'as-of': { type: 'string' },
+        json: { type: 'boolean', default: false },
+        plans: { type: 'boolean', default: false },
+      },
       allowPositionals: true,
     });
     const [path, ...more] = positionals;
     if (path === undefined || more.length > 0)
       throw new Stop(`expected one file, found ${positionals.length}\n${USAGE}`);
     const asOf = values['as-of'];
-    return { path, asOf: asOf === undefined ? undefined : moment(asOf), json: values.json };
+    return { path, asOf: asOf === undefined ? undefined : moment(asOf), json: values.json, plans: values.plans };
   } catch (error) {
     if (error instanceof TypeError) throw new Stop(`${error.message}\n${USAGE}`);
     throw error;
@@ -89,17 +95,26 @@ function newest(files: readonly CarrybookFile[], path: string): string {
   return last;
 }
 
-function report({ path, asOf: asked, json }: Request): string {
+function report({ path, asOf: asked, json, plans }: Request): string {
   const files = filesIn(path);
   const asOf = asked ?? newest(files, path);
   const players = files.map((file) => {
     const logbook = settledLogbook(logbookOf(file));
     const fitted = fitBook(logbook, asOf);
-    return { playerId: logbook.player.id, logbook, book: bookOf(fitted), sheets: planSheets(logbook, fitted) };
+    const sheets = files.length === 1 || plans ? [planSheets(logbook, fitted)] : [];
+    return { playerId: logbook.player.id, logbook, book: bookOf(fitted), sheets };
   });
-  if (json) return `${JSON.stringify(reportJson(asOf, players), null, 2)}\n`;
+  if (json)
+    return `${JSON.stringify(
+      reportJson(
+        asOf,
+        players.map(({ playerId, book, sheets: [sheets] }) => ({ playerId, book, ...(sheets && { sheets }) })),
+      ),
+      null,
+      2,
+    )}\n`;
   return players
-    .map(({ logbook, book, sheets }) => reportText(logbook, book, lengths[logbook.player.units], sheets))
+    .map(({ logbook, book, sheets: [sheets] }) => reportText(logbook, book, lengths[logbook.player.units], sheets))
     .join('\n\n');
 }
 
