@@ -48,6 +48,9 @@ async function logShot(page: Page, thumb: Thumb, n: number, onLog: () => void): 
   await expect(savedLines(page)).toHaveCount(n);
 }
 
+// A trace holds on to things of the browser that is killed.
+test.use({ trace: 'off' });
+
 test(`no acknowledged shot is lost in ${KILLS} kills at random moments`, async ({ baseURL }) => {
   test.setTimeout(30_000 + KILLS * 6_000);
   const url = baseURL ?? 'no base';

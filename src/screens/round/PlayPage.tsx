@@ -2,11 +2,12 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { closeRound } from '../../actions/closeRound.ts';
 import type { Keeper } from '../../actions/keeper.ts';
 import { withUnsaved } from '../../actions/withUnsaved.ts';
+import { openShots } from '../../golf/openShots.ts';
 import { holeAfter } from '../../golf/roundOrder.ts';
 import { scoreRound } from '../../golf/scoreRound.ts';
 import { shotsOfHole } from '../../golf/shotOrder.ts';
 import type { RoundWithShots } from '../../logbook/live.ts';
-import { goTo } from '../route.ts';
+import { addressOf, goTo } from '../route.ts';
 import { roundWords } from '../words/round.ts';
 import { PlayHead } from './PlayHead.tsx';
 import css from './PlayPage.module.css';
@@ -28,8 +29,8 @@ interface Props {
 /** The page that a hole is logged on: its head, the shots that still wait at the start of it, and the next shot. */
 export function PlayPage({ keeper, of: { round, shots }, hole, units }: Props) {
   useEffect(() => {
-    if (!round.closed) shownHole.value = { roundId: round.id, hole };
-  }, [round, hole]);
+    shownHole.value = { roundId: round.id, hole };
+  }, [round.id, hole]);
   useWakeLock(!round.closed);
   const unsaved = keeper.unsaved.value;
   const all = useMemo(() => withUnsaved(unsaved, round.id, shots), [unsaved, round.id, shots]);
@@ -52,12 +53,20 @@ export function PlayPage({ keeper, of: { round, shots }, hole, units }: Props) {
     if (closes) await closeRound(keeper, round.id);
     goTo('round', 'card', round.id);
   };
+  const waiting = openShots(all).length;
   const isAtTee = shotsOfHole(all, hole).length === 0;
   return (
     <div class={css.play}>
       <PlayHead keeper={keeper} round={round} shots={all} hole={hole} units={units} onHole={showHole} />
-      {isAtTee && !isPractice && (
-        <OpenShotsStrip keeper={keeper} shots={all} onOpen={(shot) => goTo('round', 'shot', round.id, shot.id)} />
+      {isAtTee && !isPractice && waiting > 0 && (
+        <>
+          <a class={css.waiting} href={addressOf('round', 'card', round.id)}>
+            {words.waiting(waiting)}
+          </a>
+          <div class={css.strip}>
+            <OpenShotsStrip keeper={keeper} shots={all} onOpen={(shot) => goTo('round', 'shot', round.id, shot.id)} />
+          </div>
+        </>
       )}
       <ShotPage
         key={`${round.id} ${hole}`}

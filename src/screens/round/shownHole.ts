@@ -3,7 +3,7 @@ import { holeToResume } from '../../golf/holeToResume.ts';
 import type { Draft } from '../../logbook/draft.ts';
 import type { RoundWithShots } from '../../logbook/live.ts';
 
-/** The hole of the open round that was last on the screen; null: none since the app was opened. */
+/** The hole that was last on the screen to be logged, and of which round; null: none since the app was opened. */
 export const shownHole = signal<{ readonly roundId: string; readonly hole: number } | null>(null);
 
 /**

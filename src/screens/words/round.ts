@@ -2,7 +2,7 @@ import type { HoleState } from '../../golf/holeScore.ts';
 import type { Play } from '../../golf/round.ts';
 import type { WindForce } from '../../golf/windForce.ts';
 import type { UndoWhat } from '../../logbook/undoEntry.ts';
-import { counted } from './figure.ts';
+import { counted, figure } from './figure.ts';
 
 const shots = (n: number): string => counted(n, 'shot', 'shots');
 const strokes = (n: number): string => counted(n, 'stroke', 'strokes');
@@ -141,7 +141,7 @@ export const roundWords = {
     practice: 'Practice ground',
     previous: (n: number) => `Hole ${n}, the one before`,
     next: (n: number) => `Hole ${n}, the one after`,
-    sheet: 'To this hole and the card',
+    waiting: (n: number) => `${counted(n, 'shot is', 'shots are')} still open`,
     nextKey: (n: number) => `Hole ${n}`,
     toCard: 'To the card',
     roundOver: 'Round over',
@@ -237,7 +237,8 @@ export const roundWords = {
     all: 'All earlier rounds',
     none: 'No round is in the logbook yet.',
     bin: 'The bin',
-    score: (n: number, complete: boolean) => (complete ? strokes(n) : `${strokes(n)} so far`),
+    score: (n: number, over: number, of: number) =>
+      over === of ? strokes(n) : `${strokes(n)} on ${figure(over)} of ${holes(of)}`,
     holes: (n: number) => holes(n),
     playing: 'being played',
   },

@@ -44,7 +44,7 @@ function Rounds({ logbook }: { readonly logbook: Logbook }) {
         const shots = shotsOf.get(round.id) ?? [];
         const score = scoreRound(round, shots);
         const isPractice = round.play === 'practice ground';
-        const over = score.holes.some((hole) => hole.score.kind === 'holed' || hole.score.kind === 'conceded');
+        const over = score.holes.filter(({ score }) => score.kind === 'holed' || score.kind === 'conceded').length;
         const asides = [
           dayWithYear(round.date),
           round.tees,
@@ -59,7 +59,9 @@ function Rounds({ logbook }: { readonly logbook: Logbook }) {
                 <strong>{round.course || (isPractice ? head.practice : card.unnamed)}</strong>
                 <span>{asides.filter((part) => part !== '').join(' · ')}</span>
               </span>
-              {!isPractice && over && <span class={css.score}>{words.score(score.strokes, score.complete)}</span>}
+              {!isPractice && over > 0 && (
+                <span class={css.score}>{words.score(score.strokes, over, score.holes.length)}</span>
+              )}
             </a>
           </li>
         );
