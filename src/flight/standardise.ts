@@ -59,7 +59,7 @@ const WIND_DIRECTION = Math.sin((10 * Math.PI) / 180);
 /**
  * An adjustment less sure than it is large is kept as long as it is surer than this: its shot then counts for
  * little, but for what it says. Leaving such shots out from 4 % on was tried on synthetic golfers in a windy spring:
- * they came out 10 % further from the truth. Own choice.
+ * they came out 9 % further from the truth. Own choice.
  */
 const GUESS_LOG = 0.15;
 /** Wind for the slope of carry on headwind, worked out once per launch, m/s at 2 m. */
