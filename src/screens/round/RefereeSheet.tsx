@@ -16,7 +16,7 @@ const timeOfDay = new Intl.DateTimeFormat(LOCALE, {
 
 /** What holds in the round that is open, so that a referee need not go looking for it. */
 function now(open: Round | null): string {
-  if (!open || open.play !== 'rules') return words.now.none;
+  if (open?.play !== 'rules') return words.now.none;
   const { startedAt, frozenBook } = open;
   return [
     words.now.open(startedAt === null ? open.date : timeOfDay.format(new Date(startedAt))),

@@ -1,36 +1,40 @@
-import { type MarkedPlace, markedPlaces } from '../../../golf/markChain.ts';
+import { markedPlaces } from '../../../golf/markChain.ts';
+import type { DistanceUnit } from '../../distance.ts';
 import { marksWords as words } from '../../words/marks.ts';
 import { AccuracyRing } from './AccuracyRing.tsx';
 import { locationWords } from './locationWords.ts';
 import css from './MarkBar.module.css';
 import { MarkKey } from './MarkKey.tsx';
-import { type MarkGiven, useMarking } from './useMarking.ts';
+import type { Marking } from './useMarking.ts';
 
-interface Props extends MarkGiven {
-  /** The places offered; all three when nothing is said. */
-  readonly places?: readonly MarkedPlace[];
+interface Props {
+  readonly marking: Marking;
+  readonly unit: DistanceUnit;
+  /** Whether each of the three places has its key here; otherwise the next has one elsewhere. */
+  readonly hasKeys: boolean;
 }
 
-/** The three places of a shot, each with a key, and how well the place is known, in words and drawn to scale. */
-export function MarkBar({ places = markedPlaces, ...given }: Props) {
-  const marking = useMarking(given);
+/** How well the place is known, in words and drawn to scale, and what was marked; or why there is no place and what to do. */
+export function MarkBar({ marking, unit, hasKeys }: Props) {
   const { location, results } = marking;
-  if (given.round.closed) return null;
-  if (!marking.isAllowed) return <p class={css.says}>{words.notAllowed}</p>;
   const radius = location.kind === 'fix' ? location.mark.accuracy_m : null;
   return (
     <section class={css.bar} aria-label={words.title}>
-      <div class={css.keys}>
-        {radius !== null && <AccuracyRing radius_m={radius} unit={given.unit} />}
-        {places.map((place) => (
-          <div class={css.key} key={place}>
-            <MarkKey marking={marking} place={place} isMarked={given.entry.marks[place] !== null} />
-          </div>
-        ))}
+      {hasKeys && (
+        <div class={css.keys}>
+          {markedPlaces.map((place) => (
+            <div class={css.key} key={place}>
+              <MarkKey marking={marking} place={place} />
+            </div>
+          ))}
+        </div>
+      )}
+      <div class={css.line}>
+        {radius !== null && <AccuracyRing radius_m={radius} unit={unit} />}
+        <p class={css.says} role="status">
+          {locationWords(location, unit)} {results.length > 0 && <b>{results.join(' · ')}</b>}
+        </p>
       </div>
-      <p class={css.says} role="status">
-        {locationWords(location, given.unit)} {results.length > 0 && <b>{results.join(' · ')}</b>}
-      </p>
     </section>
   );
 }

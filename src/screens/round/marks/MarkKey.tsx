@@ -5,12 +5,13 @@ import type { Marking } from './useMarking.ts';
 
 interface Props {
   readonly marking: Marking;
-  readonly place: MarkedPlace;
-  readonly isMarked: boolean;
+  /** The place it marks; the next in the order a shot is lived when nothing is said. */
+  readonly place?: MarkedPlace;
 }
 
 /** The key that marks one place: dashed while there is no fix, filled once the place is marked. */
-export function MarkKey({ marking, place, isMarked }: Props) {
+export function MarkKey({ marking, place = marking.next }: Props) {
+  const isMarked = marking.isMarked(place);
   return (
     <Key
       isPressed={isMarked}

@@ -1,7 +1,7 @@
 import { type ChainedChange, type MarkedPlace, marked, markedPlaces, restOfLast } from '../../../golf/markChain.ts';
 import { permissions } from '../../../golf/permissions.ts';
 import type { Round } from '../../../golf/round.ts';
-import type { Measure, Shot } from '../../../golf/shot.ts';
+import type { Shot } from '../../../golf/shot.ts';
 import type { ShotChanges, ShotEntry } from '../../../golf/shotEntry.ts';
 import { type DistanceUnit, distanceWithUnit, plusMinusOfError } from '../../distance.ts';
 import { marksWords as words } from '../../words/marks.ts';
@@ -32,6 +32,7 @@ export interface Marking {
   readonly results: readonly string[];
   /** The place that is marked next in the order a shot is lived. */
   readonly next: MarkedPlace;
+  readonly isMarked: (place: MarkedPlace) => boolean;
   /** Marks a place; while the receiver is off it starts the search instead. */
   readonly take: (place: MarkedPlace) => void;
 }
@@ -39,13 +40,10 @@ export interface Marking {
 /** How long the phone shakes when a place is marked, milliseconds. */
 const SHAKE_MS = 30;
 
-/** What the marks of a shot measured, as far as it may be said. */
-function measured({ carry, total }: Pick<ShotEntry, 'carry' | 'total'>, unit: DistanceUnit): string[] {
-  const say = (measure: Measure | null, inWords: (distance: string, plusMinus: string) => string) =>
-    measure?.by === 'gnss' && measure.error_m !== null
-      ? [inWords(distanceWithUnit(measure.m, unit), plusMinusOfError(measure.error_m, unit))]
-      : [];
-  return [...say(carry, words.carry), ...say(total, words.total)];
+/** What the marks of a shot measured in all; its carry stands with the shot like any other. */
+function measured({ total }: Pick<ShotEntry, 'total'>, unit: DistanceUnit): string[] {
+  if (total?.by !== 'gnss' || total.error_m === null) return [];
+  return [words.total(distanceWithUnit(total.m, unit), plusMinusOfError(total.error_m, unit))];
 }
 
 /**
@@ -56,12 +54,13 @@ export function useMarking({ round, shots, entry, unit, onMark }: MarkGiven): Ma
   const location = useLocation(round);
   const may = permissions(round);
   const mark = location.kind === 'fix' ? location.mark : null;
-  const isAnyMarked = markedPlaces.some((place) => entry.marks[place] !== null);
+  const isMarked = (place: MarkedPlace) => entry.marks[place] !== null;
   return {
     location,
     isAllowed: may.locating,
-    results: may.measuring ? measured(entry, unit) : isAnyMarked ? [words.later] : [],
-    next: markedPlaces.find((place) => entry.marks[place] === null) ?? 'rest',
+    results: may.measuring ? measured(entry, unit) : markedPlaces.some(isMarked) ? [words.later] : [],
+    next: markedPlaces.find((place) => !isMarked(place)) ?? 'rest',
+    isMarked,
     take: (place) => {
       if (location.kind === 'off') askForLocation();
       if (!mark) return;

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { shotWords } from '../../words/shot.ts';
 import css from './ActionRow.module.css';
 import { Key } from './Key.tsx';
@@ -11,6 +12,8 @@ interface Props {
   readonly canLog: boolean;
   /** What stands on the key that goes on, the hole being over; null: it is not. */
   readonly nextLabel: string | null;
+  /** The key that marks a place by satellite; null: marks are not allowed here. */
+  readonly mark: ComponentChildren | null;
   readonly onUndo: () => void;
   readonly onLeave: () => void;
   readonly onMore: () => void;
@@ -23,13 +26,14 @@ interface Props {
 const ASIDE: readonly (Slot | null)[] = ['more', 'note', 'flag by', 'aim'];
 
 /** What is always in reach: take back, say more, leave open, log. */
-export function ActionRow({ form, isEditing, canLog, nextLabel, ...on }: Props) {
+export function ActionRow({ form, isEditing, canLog, nextLabel, mark, ...on }: Props) {
   const { keys } = shotWords;
   return (
-    <fieldset class={`${css.actions} ${form ? '' : css.few}`} aria-label={shotWords.actionsLabel}>
+    <fieldset class={`${css.actions} ${form ? (mark ? css.marked : '') : css.few}`} aria-label={shotWords.actionsLabel}>
       {isEditing ? <Key onPress={on.onLeave}>{keys.leave}</Key> : <Key onPress={on.onUndo}>{keys.undo}</Key>}
       {form && (
         <>
+          {mark && <div class={css.mark}>{mark}</div>}
           <Key isPressed={form.slot === 'more'} onPress={on.onMore}>
             {keys.more}
           </Key>

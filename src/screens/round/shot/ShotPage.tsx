@@ -8,11 +8,14 @@ import { nextShot } from '../../../golf/nextShot.ts';
 import { provisionalInPlay, type ShotEdit } from '../../../golf/provisional.ts';
 import type { Round } from '../../../golf/round.ts';
 import type { Shot } from '../../../golf/shot.ts';
-import type { ShotEntry } from '../../../golf/shotEntry.ts';
+import { blankEntry, type ShotEntry } from '../../../golf/shotEntry.ts';
 import { countsAsStroke, shotsOfHole } from '../../../golf/shotOrder.ts';
 import { liveClubs, livePlayer } from '../../../logbook/live.ts';
 import { shotWords } from '../../words/shot.ts';
 import { figure } from '../../words.ts';
+import { MarkBar } from '../marks/MarkBar.tsx';
+import { MarkKey } from '../marks/MarkKey.tsx';
+import { useMarking } from '../marks/useMarking.ts';
 import { ActionRow } from './ActionRow.tsx';
 import { carryText, puttsText } from './carryText.ts';
 import { clubsOfBag, nameOfClub } from './clubsOfBag.ts';
@@ -26,7 +29,7 @@ import { Sentence } from './Sentence.tsx';
 import { ShotPad } from './ShotPad.tsx';
 import css from './ShotPage.module.css';
 import { sentenceParts } from './sentenceParts.ts';
-import { newForm, openSlot, type ShotForm, skip, typeDigit } from './shotForm.ts';
+import { newForm, note, openSlot, type ShotForm, skip, typeDigit } from './shotForm.ts';
 import { mayReckon } from './shotLine.ts';
 import { puttQuestion, slotQuestion } from './slotQuestion.ts';
 import { type Asking, isNumberSlot } from './slots.ts';
@@ -99,6 +102,18 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
   });
 
   const { change } = logging;
+  const marking = useMarking({
+    round,
+    shots: logging.shots,
+    entry: form?.entry ?? blankEntry(number, 1),
+    unit,
+    onMark: (place, changes, before) => {
+      if (!form) return;
+      const noted = note(form, changes);
+      change(place === 'pitch' && noted.slot === 'pitch' && changes.carry ? skip(noted, asking) : noted);
+      if (before) edit([before]);
+    },
+  });
   const edit = (edits: readonly ShotEdit[]) => {
     for (const { id, changes } of edits) {
       void editShot(keeper, { id, roundId: round.id }, changes).then((outcome) => {
@@ -164,6 +179,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
       : isPutting
         ? puttQuestion(putts.hole.putts.length, putts.length, unit)
         : '';
+  const mayMark = form !== null && !editing && marking.isAllowed;
   const club = form && nameOfClub(clubs, form.entry.clubId, round.date);
   const carry = form && mayReckon(round) ? carryText(form, unit) : '';
   return (
@@ -181,6 +197,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
           {!form && putts.hole.putts.length > 0 && <p class={css.putts}>{puttsText(putts.hole.putts, unit)}</p>}
           {isOver && !form && <HoleOver hole={number} score={score} />}
           {!putts.isSaved && <p class={css.unsaved}>{shotWords.status.puttsFirst}</p>}
+          {mayMark && <MarkBar marking={marking} unit={unit} hasKeys={form.slot === 'more'} />}
           <p class={css.status} role="status">
             {[carry, logging.status].filter((words) => words !== '').join(' ')}
           </p>
@@ -219,6 +236,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
         form={form}
         isEditing={editing !== undefined}
         canLog={logging.form !== null}
+        mark={mayMark && <MarkKey marking={marking} />}
         nextLabel={isOver && !form ? (nextLabel ?? shotWords.over.next) : null}
         onUndo={() => (isPutting && putts.length !== null ? putts.choose(null) : logging.undo())}
         onLeave={leave}
