@@ -1,3 +1,4 @@
+// Long because it is every text of a place with ten pages, best translated in one go.
 import type { HoleState } from '../../golf/holeScore.ts';
 import type { Play } from '../../golf/round.ts';
 import type { WindForce } from '../../golf/windForce.ts';

@@ -44,6 +44,7 @@ export function HoleFacts({ keeper, roundId, hole, putterId, units }: Props) {
   const set = async (changes: HoleChanges, field: 'length' | 'strokes' | 'any' = 'any') => {
     const says = outcomeTrouble(await setHole(keeper, roundId, hole.number, changes));
     trouble.value = says === null ? {} : { [field]: says };
+    return says === null;
   };
   const setNumber = (field: 'length' | 'strokes', text: string) => {
     const typed = typedWhole(text);
@@ -101,14 +102,14 @@ export function HoleFacts({ keeper, roundId, hole, putterId, units }: Props) {
           label={words.puttsInAll}
           value={hole.putts.length}
           most={MOST_STEPS}
-          onStep={(count) => void set({ putts: changePutts(hole.putts, count, putterId) })}
+          onStep={(count) => set({ putts: changePutts(hole.putts, count, putterId) })}
         />
         <Stepper
           label={words.penalties}
           value={hole.penalties}
           most={MOST_STEPS}
           note={words.penaltiesNote}
-          onStep={(penalties) => void set({ penalties })}
+          onStep={(penalties) => set({ penalties })}
         />
       </div>
     </div>
