@@ -21,6 +21,8 @@ export interface TeamNumber {
   readonly stock_m: Metres;
   readonly lo80_m: Metres;
   readonly hi80_m: Metres;
+  /** 8 of the next 10 balls carry between the two, mishits included; null: not handed over. */
+  readonly next80_m: readonly [Metres, Metres] | null;
   readonly shots: number;
   readonly lastOn: string | null;
 }
@@ -85,15 +87,18 @@ export function teamPageOf(logbook: Logbook, book: Book): TeamPage {
           specs.get(cell.clubId)?.id === cell.specId &&
           (cell.shots > 0 || !notPlayed.get(cell.clubId)?.has(cell.swing)),
       )
-      .map(({ clubId, swing, stock_m, lo80_m, hi80_m, shots, lastAt }) => ({
-        clubId,
-        swing,
-        stock_m,
-        lo80_m,
-        hi80_m,
-        shots,
-        lastOn: lastAt?.slice(0, 10) ?? null,
-      })),
+      .map(
+        ({ clubId, swing, stock_m, lo80_m, hi80_m, next_m, shots, lastAt }): TeamNumber => ({
+          clubId,
+          swing,
+          stock_m,
+          lo80_m,
+          hi80_m,
+          next80_m: [next_m[1], next_m[17]],
+          shots,
+          lastOn: lastAt?.slice(0, 10) ?? null,
+        }),
+      ),
     gaps: book.gaps
       .filter(({ verdict }) => verdict === 'overlap' || verdict === 'wide gap' || verdict === 'possibly wide')
       .map(({ longer, shorter, gap_m, verdict, pSame, pWide }) => ({

@@ -7,7 +7,7 @@ import { type AnyFile, readAnyFile } from '../exchange/readAnyFile.ts';
 import type { Reading } from '../exchange/refusal.ts';
 import { memberTexts, takeInMember } from '../exchange/takeInMember.ts';
 import type { Logbook } from '../golf/logbook.ts';
-import { purgedMember, summaryOf, teamPage, teamProgress } from './teamWork.ts';
+import { purgedMember, seasonPage, summaryOf, teamPage, teamProgress } from './teamWork.ts';
 
 /** Everything that is reckoned off the thread that draws. Pure functions of plain data; this object's type is the contract. */
 export const computations = {
@@ -25,6 +25,7 @@ export const computations = {
   teamPage,
   teamProgress,
   purgedMember,
+  seasonPage,
   summaryOf,
 };
 

@@ -7,7 +7,7 @@ import { type CarrybookFile, logbookOf } from '../exchange/carrybookFile.ts';
 import { keptMember, type TakenMember } from '../exchange/takeInMember.ts';
 import type { Logbook } from '../golf/logbook.ts';
 import type { Review } from '../golf/review.ts';
-import { type SeasonSpan, withoutSeasons } from '../golf/seasonSpan.ts';
+import { isWithin, type SeasonSpan, withoutSeasons } from '../golf/seasonSpan.ts';
 import { type TaskProgress, taskProgress } from '../golf/taskProgress.ts';
 import { metres } from '../units/metres.ts';
 
@@ -30,6 +30,7 @@ function pageOfSummary(summary: BookSummary): TeamPage {
         stock_m,
         lo80_m: metres(Math.max(0, stock_m - half80_m)),
         hi80_m: metres(stock_m + half80_m),
+        next80_m: null,
         shots,
         lastOn,
       }),
@@ -60,6 +61,15 @@ export function teamPage({ text, summary }: KeptBook, asOf: string): TeamPage {
   const reading = readSummary(summary);
   if (reading.kind === 'refused') throw new RangeError(`no summary: ${reading.refusals[0]?.path}`);
   return pageOfSummary(reading.value);
+}
+
+/** A golfer's page from the rounds of one stretch of days alone, as of its end: one season beside another. */
+export function seasonPage(text: string, span: SeasonSpan): TeamPage {
+  const logbook = logbookOf(kept(text));
+  const rounds = logbook.rounds.filter(({ date }) => isWithin(date, span));
+  const ids = new Set(rounds.map(({ id }) => id));
+  const season = { ...logbook, rounds, shots: logbook.shots.filter(({ roundId }) => ids.has(roundId)) };
+  return teamPageOf(season, composeBook(season, `${span.to}T23:59:59.999Z`));
 }
 
 /** The summary of a golfer's book as it is handed over, as text. */
