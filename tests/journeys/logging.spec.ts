@@ -18,6 +18,8 @@ const saved = (page: Page) => page.locator('li[data-shot]:not(:has(em))');
 async function onFirstTee(page: Page, play: 'Casual' | 'By the Rules' = 'Casual'): Promise<void> {
   await page.goto('./');
   await page.getByRole('button', { name: 'Start from typical lofts' }).click();
+  // The bag is written first; then the page goes on to its anchors by itself.
+  await page.waitForURL(/#\/bag/);
   await page.getByRole('link', { name: 'Round', exact: true }).click();
   await page.getByRole('radio', { name: play }).check();
   await page.getByRole('button', { name: 'Start the round' }).click();

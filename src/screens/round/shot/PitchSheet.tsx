@@ -82,35 +82,31 @@ export function PitchSheet({ spot, unit, of, onMark }: Props) {
   if (isSteps) return steps;
   return (
     <div class={css.pad}>
-      <button
-        ref={box}
-        type="button"
-        class={css.sheet}
-        aria-label={of === 'pitch' ? sheet.label(said) : sheet.aimLabel(said)}
-        data-key=""
-        data-sheet=""
-        onKeyDown={(event) => {
-          const by = MOVES[event.key];
-          if (!by) return;
-          event.preventDefault();
-          event.stopPropagation();
-          move(by[0], by[1]);
-        }}
-        onClick={(event) => {
-          if (!isMeant(event)) return;
-          if (event.detail === 0) return onMark(mark ?? AT_FLAG);
-          const { left, top } = event.currentTarget.getBoundingClientRect();
-          const touched = spotAt(
-            scale,
-            event.clientX - left - event.currentTarget.clientLeft,
-            event.clientY - top - event.currentTarget.clientTop,
-          );
-          setMark(touched);
-          onMark(touched);
-        }}
-      >
+      <div class={css.sheet}>
         <Drawing scale={scale} mark={mark} lines={reach === 'close' ? 5 : 20} />
-      </button>
+        <button
+          ref={box}
+          type="button"
+          class={css.touch}
+          aria-label={of === 'pitch' ? sheet.label(said) : sheet.aimLabel(said)}
+          data-key=""
+          data-sheet=""
+          onKeyDown={(event) => {
+            const by = MOVES[event.key];
+            if (!by) return;
+            event.preventDefault();
+            move(by[0], by[1]);
+          }}
+          onClick={(event) => {
+            if (!isMeant(event)) return;
+            if (event.detail === 0) return onMark(mark ?? AT_FLAG);
+            const { left, top } = event.currentTarget.getBoundingClientRect();
+            const touched = spotAt(scale, event.clientX - left, event.clientY - top);
+            setMark(touched);
+            onMark(touched);
+          }}
+        />
+      </div>
       <div class={css.side}>
         <Key onPress={() => setReach(reach === 'close' ? 'wide' : 'close')}>
           {reach === 'close' ? keys.wider : keys.closer}
