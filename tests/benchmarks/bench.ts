@@ -4,6 +4,7 @@ import type { Logbook } from '../../src/golf/logbook.ts';
 import { SHARED_COUNT } from '../../src/yardages/sharedEffects.ts';
 import { makeGolfer } from '../golfers/golfer.ts';
 import { base } from '../golfers/worlds.ts';
+import { benchWeather } from './benchWeather.ts';
 
 const SHOTS = 5000;
 const WARM_UP = 12;
@@ -92,3 +93,5 @@ console.log(`One book: ${SHOTS} shots, ${book.cells.length} cells, ${logbook.rou
   cost    ${cost_ms.toFixed(1)} ms (median of ${RUNS} after ${WARM_UP} to warm up; budget ${BUDGET_ms} ms)
   floor   ${floor_ms.toFixed(1)} ms (bare loops: ${(exps / 1e3).toFixed(0)} thousand exp, ${(multiplyAdds / 1e6).toFixed(1)} million multiply-adds)
   ratio   ${(cost_ms / floor_ms).toFixed(1)}${Number.isFinite(sink) ? '' : ' (the loops went astray)'}`);
+
+console.log(benchWeather(logbook, asOf));
