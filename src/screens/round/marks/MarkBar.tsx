@@ -1,34 +1,21 @@
-import { markedPlaces } from '../../../golf/markChain.ts';
 import type { DistanceUnit } from '../../distance.ts';
 import { marksWords as words } from '../../words/marks.ts';
 import { AccuracyRing } from './AccuracyRing.tsx';
 import { locationWords } from './locationWords.ts';
 import css from './MarkBar.module.css';
-import { MarkKey } from './MarkKey.tsx';
 import type { Marking } from './useMarking.ts';
 
 interface Props {
   readonly marking: Marking;
   readonly unit: DistanceUnit;
-  /** Whether each of the three places has its key here; otherwise the next has one elsewhere. */
-  readonly hasKeys: boolean;
 }
 
 /** How well the place is known, in words and drawn to scale, and what was marked; or why there is no place and what to do. */
-export function MarkBar({ marking, unit, hasKeys }: Props) {
+export function MarkBar({ marking, unit }: Props) {
   const { location, results } = marking;
   const radius = location.kind === 'fix' ? location.mark.accuracy_m : null;
   return (
     <section class={css.bar} aria-label={words.title}>
-      {hasKeys && (
-        <div class={css.keys}>
-          {markedPlaces.map((place) => (
-            <div class={css.key} key={place}>
-              <MarkKey marking={marking} place={place} />
-            </div>
-          ))}
-        </div>
-      )}
       <div class={css.line}>
         {radius !== null && <AccuracyRing radius_m={radius} unit={unit} />}
         <p class={css.says} role="status">

@@ -1,7 +1,10 @@
+import { markedPlaces } from '../../../golf/markChain.ts';
 import { intentField, type KnownBy, type Tag, tagField } from '../../../golf/shot.ts';
 import type { ShotChanges, ShotEntry } from '../../../golf/shotEntry.ts';
 import { NOTE_LIMIT } from '../../../golf/text.ts';
 import { shotWords } from '../../words/shot.ts';
+import { markFace } from '../marks/MarkKey.tsx';
+import type { Marking } from '../marks/useMarking.ts';
 import { type GridKey, KeyGrid } from './KeyGrid.tsx';
 import css from './MorePad.module.css';
 import type { Slot } from './slots.ts';
@@ -26,10 +29,12 @@ interface Props {
   readonly entry: ShotEntry;
   readonly onNote: (changes: ShotChanges) => void;
   readonly onOpen: (slot: Slot) => void;
+  /** How places are marked by satellite; null: not here. */
+  readonly marking: Marking | null;
 }
 
 /** What is seldom said of a shot: its intent, what was special about the lie, where it was aimed, a note. */
-export function MorePad({ entry, onNote, onOpen }: Props) {
+export function MorePad({ entry, onNote, onOpen, marking }: Props) {
   const intents = intentField.options.map(
     (intent): GridKey => ({
       id: intent,
@@ -47,6 +52,7 @@ export function MorePad({ entry, onNote, onOpen }: Props) {
       onPress: () => onNote({ tags: tagged(tag) ? entry.tags.filter((other) => other !== tag) : [...entry.tags, tag] }),
     }),
   );
+  const marks = marking ? markedPlaces.map((place): GridKey => ({ id: place, ...markFace(marking, place) })) : [];
   const { keys } = shotWords;
   return (
     <KeyGrid
@@ -57,6 +63,7 @@ export function MorePad({ entry, onNote, onOpen }: Props) {
         { id: 'aim', face: keys.aim, look: 'quiet', onPress: () => onOpen('aim') },
         { id: 'note', face: keys.note, look: 'quiet', onPress: () => onOpen('note') },
         ...tags.slice(4),
+        ...marks,
         { id: 'swing', face: keys.swing, look: 'quiet', onPress: () => onOpen('swing') },
       ]}
     />

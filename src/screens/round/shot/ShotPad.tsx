@@ -1,6 +1,7 @@
 import type { Round } from '../../../golf/round.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import type { DistanceUnit } from '../../distance.ts';
+import type { Marking } from '../marks/useMarking.ts';
 import { ClubPad, SwingPad } from './ClubPad.tsx';
 import type { BagClub } from './clubsOfBag.ts';
 import { enterDistance } from './enterDistance.ts';
@@ -26,11 +27,13 @@ interface Props {
   readonly onChange: (form: ShotForm) => void;
   readonly onBall: (ball: NextBall) => void;
   readonly onOver: (result: 'picked up' | 'conceded') => void;
+  /** How places are marked by satellite; null: not here. */
+  readonly marking: Marking | null;
 }
 
 /** The keys of the slot that is open. */
 export function ShotPad(props: Props) {
-  const { form, round, bag, last, unit, asking, onChange, onBall, onOver } = props;
+  const { form, round, bag, last, unit, asking, onChange, onBall, onOver, marking } = props;
   const { entry, slot } = form;
   const filled = (changes: Parameters<typeof fill>[1]) => onChange(fill(form, changes, asking));
   switch (slot) {
@@ -105,6 +108,7 @@ export function ShotPad(props: Props) {
           entry={entry}
           onNote={(changes) => onChange(note(form, changes))}
           onOpen={(slot) => onChange(openSlot(form, slot))}
+          marking={marking}
         />
       );
     case 'note':

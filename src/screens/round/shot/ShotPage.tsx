@@ -197,7 +197,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
           {!form && putts.hole.putts.length > 0 && <p class={css.putts}>{puttsText(putts.hole.putts, unit)}</p>}
           {isOver && !form && <HoleOver hole={number} score={score} />}
           {!putts.isSaved && <p class={css.unsaved}>{shotWords.status.puttsFirst}</p>}
-          {mayMark && <MarkBar marking={marking} unit={unit} hasKeys={form.slot === 'more'} />}
+          {mayMark && <MarkBar marking={marking} unit={unit} />}
           <p class={css.status} role="status">
             {[carry, logging.status].filter((words) => words !== '').join(' ')}
           </p>
@@ -216,6 +216,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
             onChange={change}
             onBall={play}
             onOver={end}
+            marking={mayMark ? marking : null}
           />
         )}
         {asksFirstBall && <FirstBallPad onChoose={decideFirst} />}
