@@ -21,22 +21,28 @@ async function keepForOffline(): Promise<void> {
   const { Workbox } = await import('workbox-window');
   const workbox = new Workbox(trustedScriptUrl('./sw.js'));
   let isTaken = false;
-  workbox.addEventListener('waiting', () => {
-    updateState.value = { kind: 'waiting' };
-  });
-  workbox.addEventListener('controlling', (event) => {
+  let isControlled = navigator.serviceWorker.controller !== null;
+  workbox.addEventListener('controlling', () => {
     if (isTaken) location.reload();
-    else if (event.isUpdate) updateState.value = { kind: 'elsewhere' };
+    else if (isControlled) updateState.value = { kind: 'elsewhere' };
+    isControlled = true;
   });
   updateState.value = { kind: 'none' };
-  await workbox.register({ immediate: true });
+  const registration = await workbox.register({ immediate: true });
+  if (!registration) return;
+  // Workbox tells only of the first new version of a visit; a phone may keep the page open for weeks.
+  const look = () => {
+    if (registration.waiting && isControlled) updateState.value = { kind: 'waiting' };
+    else if (updateState.peek().kind === 'checking' && !registration.installing) updateState.value = { kind: 'none' };
+  };
+  registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', look));
+  look();
   updater.value = {
     check: async () => {
       updateState.value = { kind: 'checking' };
       try {
-        await workbox.update();
-        // A version that is found tells of itself once it waits.
-        if (updateState.peek().kind === 'checking') updateState.value = { kind: 'none' };
+        await registration.update();
+        look();
       } catch (error) {
         console.error('no new version could be looked for', error);
         updateState.value = { kind: 'failed' };
