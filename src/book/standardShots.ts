@@ -31,15 +31,15 @@ export interface StandardShots {
 const SHARED_ROLL_ERROR = 0.3;
 /** Searches for stock carries at the most, and the change of ln carry below which another changes nothing. */
 const MOST_PASSES = 3;
-const SETTLED_LOG = 0.01;
+const SETTLED_LOG = 0.02;
 
 /**
  * Brings a golfer's shots to standard conditions and fits the carry model to them.
  *
  * What weather and roll do to a shot depends on the stock carry of its cell, which is what the shots
  * are to tell: so the carries are fitted as measured first, the shots brought to standard with them,
- * and the carries fitted again until they move by less than 1 %. Shots that cannot be adjusted are
- * left out with the reason.
+ * and the carries fitted again until they move by less than 2 %, the step that launches are solved in.
+ * Shots that cannot be adjusted are left out with the reason.
  */
 export function standardShots(logbook: Logbook, counted: readonly CountedShot[], asOf: string): StandardShots {
   const winds = usualWinds(counted);
