@@ -42,6 +42,7 @@ export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }
   useWakeLock(true);
   const shelf = useShelf();
   const settings = liveSettings(shelf.own.connection).value;
+  const undoable = liveUndo(keeper.connection).value;
   const own = settings.kind === 'ready' ? settings.value.ownSwings : [];
   const climbing = useSignal<readonly string[]>([]);
   const chosen = useSignal<string | null>(null);
@@ -108,8 +109,8 @@ export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }
     if (following !== null) chosen.value = keyOf(rungs[following]);
   };
   const undo = async () => {
-    const last = liveUndo(keeper.connection).peek();
-    const { said, entry } = await takeBack(keeper, round.id, last.kind === 'ready' ? last.value : null, shots);
+    const before = undoable.kind === 'ready' ? undoable.value : null;
+    const { said, entry } = await takeBack(keeper, round.id, before, shots);
     if (entry?.clubId) chosen.value = keyOf({ clubId: entry.clubId, swing: entry.swing });
     status.value = said;
   };
