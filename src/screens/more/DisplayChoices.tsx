@@ -1,3 +1,5 @@
+import { useSignal } from '@preact/signals';
+import type { NotValid, Outcome } from '../../actions/outcome.ts';
 import { savePlayer, saveSettings } from '../../actions/saveSettings.ts';
 import type { DistanceUnit } from '../distance.ts';
 import { lookedAt } from '../openLogbook.ts';
@@ -13,16 +15,21 @@ const units: readonly DistanceUnit[] = ['yards', 'metres'];
 /** How the app is drawn, and in which unit: the golfer's own choice, or one for the file looked at. */
 export function DisplayChoices() {
   const shelf = useShelf();
+  const trouble = useSignal<string | null>(null);
+  const tell = async (saving: Promise<Outcome<unknown, NotValid> | Outcome>) => {
+    const saved = await saving;
+    trouble.value = saved.kind === 'unsaved' ? words.storage.why(saved.why) : null;
+  };
   const choose = (choice: Theme) => {
     // Drawn at once, and kept for the first paint of the next visit, whatever the logbook says.
     chooseTheme(choice);
-    void saveSettings(shelf.own, { theme: choice });
+    void tell(saveSettings(shelf.own, { theme: choice }));
   };
   const chooseUnit = (choice: DistanceUnit) => {
     if (lookedAt.peek()) chosenUnit.value = choice;
     else {
       ownUnit.value = choice;
-      void savePlayer(shelf.shown.peek(), { units: choice });
+      void tell(savePlayer(shelf.shown.peek(), { units: choice }));
     }
   };
   return (
@@ -44,6 +51,7 @@ export function DisplayChoices() {
         value={unit.value}
         onChoose={chooseUnit}
       />
+      {trouble.value && <p role="alert">{trouble.value}</p>}
     </section>
   );
 }

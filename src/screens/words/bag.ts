@@ -44,7 +44,7 @@ export const bagWords = {
     details: 'Lie angle, length, shaft',
     place: 'Where it is',
     places: { in: 'In the bag', out: 'Out of the bag' },
-    claimed: (unit: string) => `Full carry by your own word, ${unit}`,
+    claimed: (unit: string) => `You say it carries, ${unit}`,
     claimedNote: 'Counts as one weak shot, and gives way as real shots come in.',
     notPlayed: 'Swings you do not play',
     notPlayedNote: 'A swing marked here has no place on the card until you hit a shot with it.',

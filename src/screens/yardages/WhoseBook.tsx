@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { removeDemo } from '../../actions/deleteEverything.ts';
 import { moment } from '../day.ts';
 import { putFileAway } from '../more/opening.ts';
@@ -11,11 +12,13 @@ import css from './WhoseBook.module.css';
 /** Said over a card that is not simply the golfer's own of now: a file looked at, the demo, or a frozen card. */
 export function WhoseBook({ open }: { readonly open: ReadyBook }) {
   const shelf = useShelf();
+  const trouble = useSignal<string | null>(null);
   const { from, frozen, logbook } = open.of;
   const isDemo = shelf.shown.value === shelf.demo;
   const leaveDemo = async () => {
     const left = await removeDemo(shelf);
     if (left.kind === 'saved') goTo('round');
+    else trouble.value = words.storage.why(left.why);
   };
   if (from === 'file') {
     return (
@@ -38,6 +41,7 @@ export function WhoseBook({ open }: { readonly open: ReadyBook }) {
           {words.open.removeDemo}
         </button>
       )}
+      {trouble.value && <p role="alert">{trouble.value}</p>}
     </div>
   );
 }
