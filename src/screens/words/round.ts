@@ -146,7 +146,6 @@ export const roundWords = {
     nextKey: (n: number) => `Hole ${n}`,
     toCard: 'To the card',
     roundOver: 'Round over',
-    sessionOver: 'Session over',
   },
   hole: {
     goOn: 'Log here',
@@ -222,8 +221,6 @@ export const roundWords = {
     summary: 'Round over',
     summaryPractice: 'Session over',
     allComplete: 'No shot is left open.',
-    backup: 'Keep a copy',
-    backupNote: 'This phone holds the only copy of your shots. Save a file elsewhere.',
     reopen: 'Open it again',
     deleteRound: 'Delete the round',
     deleteNote: 'It stays in the bin for 30 days.',
@@ -231,7 +228,6 @@ export const roundWords = {
     date: 'Day',
     keep: 'Keep',
     frozen: (at: string, hash: string) => `Book frozen ${at}, mark ${hash}.`,
-    notClosed: (why: string) => `Not closed: ${why}`,
   },
   rounds: {
     title: 'Earlier rounds',
