@@ -146,6 +146,10 @@ test('while a round by the Rules is played, builds and claims stay, and no fifte
     .locator('[data-metres]')
     .evaluateAll((cells) => cells.map((cell) => cell.getAttribute('data-metres')));
 
+  await page.locator('li a', { hasText: '7 iron' }).click();
+  await page.getByRole('heading', { name: 'The next ball' }).waitFor();
+  await expect(page.getByRole('heading', { name: 'Beside it' })).toHaveCount(0);
+
   await page.getByRole('link', { name: 'Bag' }).click();
   await expect(page.getByText('A round by the Rules is being played.')).toBeVisible();
   await openClub(page, '7 iron');

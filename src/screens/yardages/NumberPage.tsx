@@ -8,6 +8,7 @@ import { clubName, swingName } from '../clubName.ts';
 import { distanceWithUnit, plusMinus, wholeDistance } from '../distance.ts';
 import { PageHead } from '../parts/PageHead.tsx';
 import { goBack } from '../route.ts';
+import { ReviewsAbout } from '../team/ReviewsAbout.tsx';
 import { unit } from '../unit.ts';
 import { words } from '../words.ts';
 import { Beside } from './Beside.tsx';
@@ -22,6 +23,8 @@ interface Props {
   readonly spec: SpecPeriod;
   readonly cell: BookCell;
   readonly shown: readonly BookCell[];
+  /** A round by the Rules is being played: no neighbours, only the number itself. */
+  readonly isFrozen: boolean;
 }
 
 /** Leads back to the card. */
@@ -38,7 +41,7 @@ function shotsOf(logbook: Logbook, cell: BookCell): Shot[] {
 }
 
 /** What stands behind one number: the picture of the next ball, the same in words, and the shots it rests on. */
-export function NumberPage({ logbook, book, club, spec, cell, shown }: Props) {
+export function NumberPage({ logbook, book, club, spec, cell, shown, isFrozen }: Props) {
   useEffect(() => {
     const leave = (event: KeyboardEvent) => {
       if (event.key === 'Escape') backToCard();
@@ -88,7 +91,7 @@ export function NumberPage({ logbook, book, club, spec, cell, shown }: Props) {
               {cell.swing === 'full' && club.claimed_m !== null && claimWords(club.claimed_m)}
             </p>
           </section>
-          <Beside logbook={logbook} book={book} cell={cell} shown={shown} />
+          {!isFrozen && <Beside logbook={logbook} book={book} cell={cell} shown={shown} />}
           <ShotsBehind logbook={logbook} book={book} cell={cell} shots={shots} />
         </div>
       </div>

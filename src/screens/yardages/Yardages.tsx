@@ -74,6 +74,15 @@ export function Yardages({ path }: { readonly path: Route }) {
   }
   const shown = [...new Set(numbersOf([...layout.value.card, ...layout.value.wedges]))];
   return (
-    <NumberPage key={address} logbook={logbook} book={state.book} club={club} spec={spec} cell={cell} shown={shown} />
+    <NumberPage
+      key={address}
+      logbook={logbook}
+      book={state.book}
+      club={club}
+      spec={spec}
+      cell={cell}
+      shown={shown}
+      isFrozen={state.of.frozen !== null}
+    />
   );
 }
