@@ -189,6 +189,13 @@ test('a page killed in the middle of a shot opens on the same slot with what was
   now = await reopen(now);
   await expect(saved(now)).toHaveCount(2);
   await expect(question(now)).toHaveText('How long is the first putt, in feet?');
+  await take(now, thumbOn(now), '20');
+  await now.waitForTimeout(300);
+  now = await reopen(now);
+  await expect(question(now)).toHaveText('Did it go in?');
+  await take(now, thumbOn(now), 'holed');
+  await expect(now.getByText('Hole 1: 3 strokes')).toBeVisible();
+  await expect(now.getByText('Putts: 20 ft, holed')).toBeVisible();
 });
 
 test('undo takes back step by step, and a logged shot comes back as it was entered', async ({ page }) => {
@@ -261,6 +268,46 @@ test('a whole hole by keys alone: digits, arrows, Enter', async ({ page }) => {
   await expect(key(page, 'holed')).toBeFocused();
   await press('Enter');
   await expect(page.getByText('Hole 1: 3 strokes')).toBeVisible();
+});
+
+test('for a left-handed golfer Log it and the near clubs change sides; numbers and the sheet do not', async ({
+  page,
+}) => {
+  await onFirstTee(page);
+  const left = async (target: Locator) => (await target.boundingBox())?.x ?? Number.NaN;
+  const inOrder = async (...targets: Locator[]) => {
+    const places = await Promise.all(targets.map(left));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  };
+  await inOrder(action(page, 'Undo'), action(page, 'Log it'));
+  await inOrder(key(page, '54°'), key(page, '58°'));
+  await page.getByRole('link', { name: 'More', exact: true }).click();
+  await page.getByRole('radio', { name: 'Left-handed' }).check();
+  await page.getByRole('link', { name: 'Round', exact: true }).click();
+  await key(page, 'driver').waitFor();
+  await inOrder(action(page, 'Log it'), action(page, 'Undo'));
+  await inOrder(key(page, '58°'), key(page, '54°'));
+  const thumb = thumbOn(page);
+  for (const step of ['driver', 'solid', 'fairway'] as const) await take(page, thumb, step);
+  await inOrder(key(page, '140'), key(page, '150'));
+  for (const step of ['140', '147', '8 iron'] as const) await take(page, thumb, step);
+  await inOrder(key(page, 'toe'), key(page, 'solid'), key(page, 'heel'));
+  await take(page, thumb, 'solid');
+  await take(page, thumb, { spot: [0.3, 0.5] });
+  await expect(saved(page).last()).toContainText(/carry 147/);
+  await expect(page.getByRole('heading', { name: /first putt/ })).toBeVisible();
+});
+
+test('a lost first ball makes the provisional the ball in play, with its stroke and distance', async ({ page }) => {
+  await onFirstTee(page);
+  const thumb = thumbOn(page);
+  for (const step of ['driver', 'heel', { action: 'Log it' }, 'provisional', '3 wood', 'solid', 'fairway'] as const) {
+    await take(page, thumb, step);
+  }
+  await expect(question(page)).toHaveText('What became of the first ball?');
+  await take(page, thumb, 'lost');
+  await expect(saved(page)).toHaveText(['1driver, tee, heel, lost', '33 wood, tee, solid']);
+  await expect(sentence(page)).toHaveAccessibleName(/from fairway/);
 });
 
 /** The pads of the page, each reached from the first tee by some taps. */

@@ -1,3 +1,4 @@
+// Long because it is every text of one page, best read in one place.
 import type { Lie, RestLie } from '../../golf/lie.ts';
 import type { Intent, KnownBy, Strike, Tag } from '../../golf/shot.ts';
 
@@ -214,9 +215,6 @@ export const shotWords = {
     label: (value: string) => `Hole-location sheet. Tap where it pitched, or move with the arrow keys: ${value}`,
     aimLabel: (value: string) => `Hole-location sheet. Tap where you aimed, or move with the arrow keys: ${value}`,
     nothing: 'nothing marked',
-    ticks: (unit: string) => `lines every 5 ${unit}`,
-    wideTicks: (unit: string) => `lines every 20 ${unit}`,
-    onGreen: 'On the green: logs the shot.',
     long: 'long',
     short: 'short',
     left: 'left',
@@ -266,7 +264,6 @@ export const shotWords = {
     notValid: (path: string) => `Not logged: ${path} is outside what a shot may hold.`,
     outside: (most: string) => `A number from 1 to ${most}.`,
     puttsFirst: 'The putts are not saved yet.',
-    failed: (why: string) => `The logbook could not be read: ${why}`,
     loading: 'Opening the logbook …',
   },
   line: {
@@ -274,7 +271,6 @@ export const shotWords = {
     provisional: 'provisional',
     clubOpen: 'club open',
     lieOpen: 'lie open',
-    strikeOpen: 'strike open',
     carry: (distance: string, error: string) => `carry ${distance} ± ${error}`,
     typedCarry: (distance: string) => `carry ${distance}`,
     total: (distance: string) => `total ${distance}`,

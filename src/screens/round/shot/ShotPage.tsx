@@ -1,3 +1,4 @@
+// Long because the shot in hand, the putts and the end of a hole come together here.
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { editShot } from '../../../actions/editShot.ts';
@@ -5,6 +6,7 @@ import type { Keeper } from '../../../actions/keeper.ts';
 import type { Club } from '../../../golf/club.ts';
 import { holeScore } from '../../../golf/holeScore.ts';
 import { nextShot } from '../../../golf/nextShot.ts';
+import { permissions } from '../../../golf/permissions.ts';
 import { provisionalInPlay, type ShotEdit } from '../../../golf/provisional.ts';
 import type { Round } from '../../../golf/round.ts';
 import type { Shot } from '../../../golf/shot.ts';
@@ -15,6 +17,7 @@ import { shotWords } from '../../words/shot.ts';
 import { figure } from '../../words.ts';
 import { MarkBar } from '../marks/MarkBar.tsx';
 import { MarkKey } from '../marks/MarkKey.tsx';
+import { markedForm } from '../marks/markedForm.ts';
 import { useMarking } from '../marks/useMarking.ts';
 import { ActionRow } from './ActionRow.tsx';
 import { carryText, puttsText } from './carryText.ts';
@@ -29,8 +32,7 @@ import { Sentence } from './Sentence.tsx';
 import { ShotPad } from './ShotPad.tsx';
 import css from './ShotPage.module.css';
 import { sentenceParts } from './sentenceParts.ts';
-import { newForm, note, openSlot, type ShotForm, skip, typeDigit } from './shotForm.ts';
-import { mayReckon } from './shotLine.ts';
+import { newForm, openSlot, type ShotForm, skip, typeDigit } from './shotForm.ts';
 import { puttQuestion, slotQuestion } from './slotQuestion.ts';
 import { type Asking, isNumberSlot } from './slots.ts';
 import { largestFigure } from './spokenDistance.ts';
@@ -108,9 +110,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
     entry: form?.entry ?? blankEntry(number, 1),
     unit,
     onMark: (place, changes, before) => {
-      if (!form) return;
-      const noted = note(form, changes);
-      change(place === 'pitch' && noted.slot === 'pitch' && changes.carry ? skip(noted, asking) : noted);
+      if (form) change(markedForm(form, place, changes, asking));
       if (before) edit([before]);
     },
   });
@@ -181,7 +181,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
         : '';
   const mayMark = form !== null && !editing && marking.isAllowed;
   const club = form && nameOfClub(clubs, form.entry.clubId, round.date);
-  const carry = form && mayReckon(round) ? carryText(form, unit) : '';
+  const carry = form && permissions(round).measuring ? carryText(form, unit) : '';
   return (
     <section ref={page} class={css.page} data-hand={hand} aria-label={shotWords.pageLabel(figure(number))}>
       <div class={css.upper}>

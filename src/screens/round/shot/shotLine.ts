@@ -1,4 +1,5 @@
 import type { Club } from '../../../golf/club.ts';
+import { permissions } from '../../../golf/permissions.ts';
 import type { Round } from '../../../golf/round.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import { carryError } from '../../../yardages/carryError.ts';
@@ -9,11 +10,6 @@ import { pitchOf } from './pitch.ts';
 import { spotWords } from './spotWords.ts';
 
 const { line, sentence } = shotWords;
-
-/** Whether numbers reckoned from this round's shots may be shown: not while it is played by the Rules. */
-export function mayReckon(round: Pick<Round, 'play' | 'closed'>): boolean {
-  return round.play !== 'rules' || round.closed;
-}
 
 function whatBecame({ outcome }: Shot): string[] {
   if (outcome === 'in play') return [];
@@ -32,7 +28,7 @@ export function shotLine(
   shot: Shot,
   clubs: readonly Club[],
   unit: DistanceUnit,
-  round: Pick<Round, 'play' | 'closed' | 'date'>,
+  round: Pick<Round, 'play' | 'closed' | 'date' | 'distanceDevices'>,
 ): { readonly what: string; readonly measured: string } {
   const swing = shot.swing === 'full' ? '' : `${sentence.at}${shot.swing}`;
   const what = [
@@ -42,7 +38,7 @@ export function shotLine(
     ...(shot.intent === 'normal' ? [] : [shotWords.intents[shot.intent]]),
     ...whatBecame(shot),
   ].join(', ');
-  return { what, measured: measured(shot, unit, mayReckon(round)) };
+  return { what, measured: measured(shot, unit, permissions(round).measuring) };
 }
 
 function measured(shot: Shot, unit: DistanceUnit, reckons: boolean): string {
