@@ -102,7 +102,6 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
     const lines = said.current;
     if (lines && !form) lines.scrollTo(0, lines.scrollHeight);
   });
-
   const { change } = logging;
   const marking = useMarking({
     round,
