@@ -1,9 +1,16 @@
 import type { TakenMember } from '../exchange/takeInMember.ts';
 import type { SeasonSpan } from '../golf/seasonSpan.ts';
 import { newDevice, newPlayer, ONLY } from '../logbook/database.ts';
-import { type StoredBlock, teamTables } from '../logbook/teamStore.ts';
+import {
+  type StoredBlock,
+  type StoredLook,
+  type StoredMember,
+  type StoredReview,
+  type StoredText,
+  teamTables,
+} from '../logbook/teamStore.ts';
 import type { Keeper } from './keeper.ts';
-import { type Outcome, written } from './outcome.ts';
+import { type Gone, gone, type Outcome, written } from './outcome.ts';
 import { blockMark, hashOf, saltedBlocks } from './teamBlocks.ts';
 import { write } from './write.ts';
 
@@ -13,27 +20,68 @@ const PATIENCE_TIMES = 12;
 /** Work on a stored book that takes long; the app does it in its worker. */
 export type PurgeWork = (text: string, spans: readonly SeasonSpan[]) => Promise<TakenMember>;
 
+/** What was deleted of a golfer: held by the screen, and nowhere else, for as long as it can be taken back. */
+export interface DeletedMember {
+  readonly member: StoredMember;
+  readonly text: StoredText | undefined;
+  readonly look: StoredLook | undefined;
+  readonly reviews: readonly StoredReview[];
+  readonly groups: readonly string[];
+}
+
 /**
  * Deletes a golfer from this device: book, numbers, reviews, groups. Only a mark stays behind that no name
  * can be read out of, so that an old file does not bring the golfer back.
  */
-export async function deleteMember(team: Keeper, playerId: string): Promise<Outcome> {
+export async function deleteMember(team: Keeper, playerId: string): Promise<Outcome<DeletedMember, Gone>> {
   const salted = await saltedBlocks(team);
   if (salted.kind !== 'saved') return salted;
   const mark = await blockMark(salted.value, playerId);
-  return write(team, async ({ db }) => {
+  return write<DeletedMember, Gone>(team, async ({ db }) => {
     const { members, texts, pages, looks, reviews, groups, blocks } = teamTables(db);
+    const isTheirs = (record: { readonly playerId: string }) => record.playerId === playerId;
+    const member = await members.get(playerId);
+    if (!member) return gone;
+    const deleted: DeletedMember = {
+      member,
+      text: await texts.get(playerId),
+      look: await looks.get(playerId),
+      reviews: await reviews.filter(isTheirs).toArray(),
+      groups: (await groups.toArray()).flatMap((group) => (group.playerIds.includes(playerId) ? [group.id] : [])),
+    };
     await Promise.all([
       members.delete(playerId),
       texts.delete(playerId),
       looks.delete(playerId),
-      pages.filter((page) => page.playerId === playerId).delete(),
-      reviews.filter((review) => review.playerId === playerId).delete(),
+      pages.filter(isTheirs).delete(),
+      reviews.filter(isTheirs).delete(),
       groups.toCollection().modify((group) => {
         Object.assign(group, { playerIds: group.playerIds.filter((id) => id !== playerId) });
       }),
     ]);
     if (mark !== null) await blocks.put({ key: mark, kind: 'player' });
+    return written(deleted);
+  });
+}
+
+/** Takes the deletion of a golfer back. A book taken in since stays. */
+export async function bringBack(team: Keeper, deleted: DeletedMember): Promise<Outcome> {
+  const { member, text, look, reviews, groups } = deleted;
+  const allowed = await allowAgain(team, member.playerId);
+  if (allowed.kind !== 'saved') return allowed;
+  return write(team, async ({ db }) => {
+    const tables = teamTables(db);
+    if (!(await tables.members.get(member.playerId))) {
+      await tables.members.put(member);
+      if (text) await tables.texts.put(text);
+    }
+    if (look) await tables.looks.put(look);
+    await tables.reviews.bulkPut([...reviews]);
+    await tables.groups.toCollection().modify((group) => {
+      if (groups.includes(group.id)) {
+        Object.assign(group, { playerIds: [...new Set([...group.playerIds, member.playerId])].sort() });
+      }
+    });
     return written(undefined);
   });
 }

@@ -101,7 +101,7 @@ async function takeInOne(team: Keeper, work: TakeInWork, incoming: MemberText): 
     const taken = await work.takeInMember(incoming.text, stored, await purgedSpans(blocks, playerId));
     const done: TakenIn = { kind: 'read', playerId, name: taken.name, isNew: stored === null, report: taken.report };
     if (taken.text === stored) return done;
-    const { asOf, rounds, shots, firstOn, lastOn } = taken;
+    const { asOf, rounds, shots, firstOn, lastOn, done: marked } = taken;
     const after: StoredMember = {
       playerId,
       from: 'shots',
@@ -111,6 +111,7 @@ async function takeInOne(team: Keeper, work: TakeInWork, incoming: MemberText): 
       shots,
       firstOn,
       lastOn,
+      done: marked,
       hash: await hashOf(taken.text),
       takenAt: new Date(team.clock.now()).toISOString(),
     };
@@ -150,6 +151,7 @@ async function takeInSummary(team: Keeper, summary: string): Promise<TakenIn> {
             shots: clubs.reduce((sum, club) => sum + club.cells.reduce((all, { shots }) => all + shots, 0), 0),
             firstOn: null,
             lastOn: null,
+            done: [],
             hash: await hashOf(summary),
             takenAt: new Date(team.clock.now()).toISOString(),
           };

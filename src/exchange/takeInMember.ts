@@ -30,6 +30,8 @@ export interface TakenMember {
   /** First and last day of a round; null without one. */
   readonly firstOn: string | null;
   readonly lastOn: string | null;
+  /** Reviews that the golfer marked done. */
+  readonly done: readonly string[];
   readonly report: MergeReport;
 }
 
@@ -88,6 +90,7 @@ export function keptMember(logbook: Logbook, asOf: string, report: MergeReport):
     shots: logbook.shots.length,
     firstOn: days[0] ?? null,
     lastOn: days.at(-1) ?? null,
+    done: logbook.done.map(({ reviewId }) => reviewId),
     report,
   };
 }

@@ -21,6 +21,8 @@ export interface StoredMember {
   readonly shots: number;
   readonly firstOn: string | null;
   readonly lastOn: string | null;
+  /** Reviews that the golfer marked done. */
+  readonly done: readonly string[];
   /** SHA-256 of what is stored: the same book, the same hash. */
   readonly hash: string;
   readonly takenAt: string;

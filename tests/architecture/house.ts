@@ -34,7 +34,16 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   logbook: ['dexie', '@preact/signals', 'zod/mini'],
   worker: [],
   actions: ['@preact/signals', 'zod/mini'],
-  screens: ['preact', 'preact/hooks', '@preact/signals', 'uplot', 'uplot/dist/uPlot.min.css'],
+  screens: [
+    'preact',
+    'preact/hooks',
+    '@preact/signals',
+    'uplot',
+    'uplot/dist/uPlot.min.css',
+    'qrcode',
+    'jsqr',
+    'papaparse',
+  ],
   'report.ts': ['node:'],
   'main.tsx': ['preact', '@preact/signals', 'workbox-window'],
 };

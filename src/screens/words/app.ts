@@ -16,7 +16,7 @@ export const appWords = {
     why: (why: string) => `The page could not be drawn: ${why}. Nothing that is stored has changed.`,
     again: 'Start again',
   },
-  places: { label: 'Places', round: 'Round', yardages: 'Yardages', bag: 'Bag', more: 'More' },
+  places: { label: 'Places', round: 'Round', yardages: 'Yardages', bag: 'Bag', team: 'Team', more: 'More' },
   display: {
     title: 'Display',
     theme: 'Light',
