@@ -91,6 +91,7 @@ export function NumberPage({ logbook, book, club, spec, cell, shown, isFrozen }:
               {cell.swing === 'full' && club.claimed_m !== null && claimWords(club.claimed_m)}
             </p>
           </section>
+          {!isFrozen && <ReviewsAbout logbook={logbook} clubId={cell.clubId} swing={cell.swing} />}
           {!isFrozen && <Beside logbook={logbook} book={book} cell={cell} shown={shown} />}
           <ShotsBehind logbook={logbook} book={book} cell={cell} shots={shots} />
         </div>
