@@ -208,7 +208,7 @@ for (const theme of ['paper', 'night', 'glare']) {
     await page.getByText(/Place known within/).waitFor();
     expect(await axeFindings(page)).toEqual([]);
     await action(page, 'More').click();
-    await page.getByRole('region', { name: 'Marks' }).getByRole('button', { name: 'Rest here' }).waitFor();
+    await page.locator('[data-pad]').getByRole('button', { name: 'Rest here' }).waitFor();
     expect(await axeFindings(page)).toEqual([]);
     await context.setGeolocation({ ...going(TEE, 30, 0), accuracy: 25 });
     await page.getByText(/A poor fix: within 27/).waitFor();
