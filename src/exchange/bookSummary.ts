@@ -6,7 +6,7 @@ import { cleanText, idField, NAME_LIMIT, nameField } from '../golf/text.ts';
 import type { Degrees } from '../units/degrees.ts';
 import type { Metres } from '../units/metres.ts';
 import { quantityField } from '../units/quantityField.ts';
-import { type Reading, refused } from './refusal.ts';
+import { quoted, type Reading, refused, WHOLE_FILE } from './refusal.ts';
 
 const summaryCellSchema = z.object({
   swing: swingField,
@@ -35,6 +35,9 @@ export type BookSummary = z.infer<typeof bookSummarySchema>;
 
 /** First line of the compact text: what it is, and its version. */
 const HEAD = 'CARRYBOOK-SUMMARY 1';
+
+/** Longest text of a summary, in UTF-16 units: every club of the largest bag with every swing fits. Own choice. */
+export const SUMMARY_LENGTH = 200_000;
 
 /** A name on its way through a line of fields: the field mark cannot stand in it. */
 const field = (text: string): string =>
@@ -79,9 +82,14 @@ export function isSummary(text: string): boolean {
 
 /** Reads a summary's compact text; refused with the line that is wrong. */
 export function readSummary(text: string): Reading<BookSummary> {
+  if (text.length > SUMMARY_LENGTH) {
+    return refused([
+      { path: WHOLE_FILE, expected: `at most ${SUMMARY_LENGTH} characters of a summary`, found: `${text.length}` },
+    ]);
+  }
   const lines = text.replace(/[\r\n]+$/, '').split(/\r?\n/);
   const [head, whose = ''] = lines;
-  if (head !== HEAD) return refused([{ path: 'line 1', expected: HEAD, found: cleanText(head).slice(0, 60) }]);
+  if (head !== HEAD) return refused([{ path: 'line 1', expected: HEAD, found: quoted(head) }]);
   const [id, units, asOf = '', name] = whose.split('|');
   const clubs = lines.slice(2).map((line) => {
     const [clubId, kind, loft, clubName, cells = ''] = line.split('|');
@@ -117,7 +125,7 @@ export function readSummary(text: string): Reading<BookSummary> {
     {
       path: `line ${line}`,
       expected: 'the fields of a summary',
-      found: cleanText(lines[line - 1] ?? 'nothing').slice(0, 60),
+      found: quoted(lines[line - 1] ?? 'nothing'),
     },
   ]);
 }

@@ -17,9 +17,9 @@ import {
   structureRefusals,
   utf8Bytes,
 } from './documentText.ts';
+import { parseLists } from './recordLists.ts';
 import { referenceRefusals, repeatRefusals } from './references.ts';
-import { pathText, type Reading, type Refusal, refused, WHOLE_FILE } from './refusal.ts';
-import { schemaRefusals } from './schemaRefusals.ts';
+import { pathText, REFUSAL_LIMIT, type Reading, type Refusal, refused, WHOLE_FILE } from './refusal.ts';
 import { elementOf } from './schemaTree.ts';
 import { FROZEN_BOOK_BYTES_LIMIT, unknownRefusal } from './unknownKeys.ts';
 
@@ -80,27 +80,31 @@ export function latestInstant(logbook: Logbook): string {
 }
 
 function unknownRefusals(file: Record<string, unknown>, prefix: readonly PropertyKey[]): Refusal[] {
-  const found: (Refusal | undefined)[] = [];
+  const found: Refusal[] = [];
+  const add = (refusal: Refusal | undefined): void => {
+    if (refusal) found.push(refusal);
+  };
   const { shape } = carrybookFileSchema;
   const known = Object.fromEntries(Object.entries(file).filter(([key]) => key !== 'player' && !isList(key)));
-  found.push(unknownRefusal(known, carrybookFileSchema, prefix));
-  found.push(unknownRefusal(file.player, shape.player, [...prefix, 'player']));
+  add(unknownRefusal(known, carrybookFileSchema, prefix));
+  add(unknownRefusal(file.player, shape.player, [...prefix, 'player']));
   for (const list of lists) {
     const element = elementOf(shape[list]);
     if (!element) throw new RangeError(`${list} is no list of the file`);
     for (const [index, record] of (file[list] as unknown[]).entries()) {
+      if (found.length >= REFUSAL_LIMIT) return found;
       const path = [...prefix, list, index];
-      if (list !== 'rounds') found.push(unknownRefusal(record, element, path));
+      if (list !== 'rounds') add(unknownRefusal(record, element, path));
       else {
         const frozen = (record as { frozenBook: unknown }).frozenBook;
-        found.push(unknownRefusal(record, element, path, 'frozenBook'));
-        found.push(
+        add(unknownRefusal(record, element, path, 'frozenBook'));
+        add(
           unknownRefusal({ frozenBook: frozen }, element, [...path, 'frozenBook'], undefined, FROZEN_BOOK_BYTES_LIMIT),
         );
       }
     }
   }
-  return found.filter((refusal) => refusal !== undefined);
+  return found;
 }
 
 function isList(key: string): boolean {
@@ -126,10 +130,11 @@ export function readCarrybookValue(value: unknown, prefix: readonly PropertyKey[
     const path = pathText([...prefix, 'shots']);
     return refused([{ path, expected: `at most ${SHOTS_LIMIT} shots`, found: `${shots.length}` }]);
   }
-  const parsed = carrybookFileSchema.safeParse(value);
-  if (!parsed.success) return refused(schemaRefusals(carrybookFileSchema, value, parsed.error.issues, prefix));
-  const file: CarrybookFile = { ...parsed.data, exportedAt: parsed.data.exportedAt ?? latestInstant(parsed.data) };
-  const unknown = unknownRefusals(parsed.data, prefix);
+  const parsed = parseLists(carrybookFileSchema, head.value, lists, prefix);
+  if (parsed.kind === 'refused') return parsed;
+  const { value: read } = parsed;
+  const file: CarrybookFile = { ...read, exportedAt: read.exportedAt ?? latestInstant(read) };
+  const unknown = unknownRefusals(read, prefix);
   if (unknown.length > 0) return refused(unknown);
   const repeats = repeatRefusals(file, prefix);
   if (repeats.length > 0) return refused(repeats);

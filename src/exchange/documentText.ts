@@ -1,4 +1,4 @@
-import { jsonFault } from './jsonFault.ts';
+import { jsonFault, placeIn } from './jsonFault.ts';
 import { foundWords, pathText, REFUSAL_LIMIT, type Reading, type Refusal, refused, WHOLE_FILE } from './refusal.ts';
 
 /** Largest Carrybook file of one golfer, in bytes of UTF-8. */
@@ -6,6 +6,19 @@ export const LOGBOOK_BYTES = 20_000_000;
 
 /** Deepest nesting accepted in one golfer's file; the file itself is 1. The records need 7. */
 export const DEPTH_LIMIT = 16;
+
+/** Longest list directly in a file: its shots. */
+export const RECORDS_LIMIT = 200_000;
+
+/** Longest list inside a record. The records need 60; a frozen book holds a few thousand. */
+const PARTS_LIMIT = 20_000;
+
+/** Most keys of one object. The records need 30, and may carry 64 more that this version does not know. */
+const KEYS_LIMIT = 2000;
+
+/** What a text is not even parsed with, since parsing alone would take long: so deep, or so long a list. */
+const PARSED_DEPTH_LIMIT = 100_000;
+const PARSED_LIST_LIMIT = 1_000_000;
 
 /** Keys that reach an object's prototype when copied without care. */
 const forbiddenKeys = new Set(['__proto__', 'constructor', 'prototype']);
@@ -30,9 +43,58 @@ export function sizeRefusal(bytes: number, most: number, path: string): Refusal 
   return { path, expected: `at most ${most / 1e6} MB`, found: `${(bytes / 1e6).toFixed(1)} MB` };
 }
 
+/** UTF-16 units that build a JSON text. Source: RFC 8259, section 2. */
+const QUOTE = 0x22;
+const COMMA = 0x2c;
+const OPEN_LIST = 0x5b;
+const BACKSLASH = 0x5c;
+const CLOSE_LIST = 0x5d;
+const OPEN_OBJECT = 0x7b;
+const CLOSE_OBJECT = 0x7d;
+
+/** Levels whose commas are counted; a bomb further in is found by its depth. */
+const COUNTED_LEVELS = 64;
+
+/** What would take long to parse, found by counting brackets and commas outside texts; undefined when nothing would. */
+function bombRefusal(text: string): Refusal | undefined {
+  const refusal = (at: number, most: string, found: string): Refusal => ({
+    path: placeIn(text, at),
+    expected: `at most ${most}`,
+    found,
+  });
+  const commas = new Int32Array(COUNTED_LEVELS);
+  const limits = new Int32Array(COUNTED_LEVELS);
+  let depth = 0;
+  let isInText = false;
+  for (let i = 0; i < text.length; i++) {
+    const unit = text.charCodeAt(i);
+    if (isInText) {
+      if (unit === BACKSLASH) i += 1;
+      else if (unit === QUOTE) isInText = false;
+    } else if (unit === QUOTE) isInText = true;
+    else if (unit === COMMA) {
+      if (depth === 0 || depth >= COUNTED_LEVELS) continue;
+      commas[depth] += 1;
+      if (commas[depth] < limits[depth]) continue;
+      return limits[depth] === KEYS_LIMIT
+        ? refusal(i, `${KEYS_LIMIT} keys of one object`, 'more')
+        : refusal(i, `${RECORDS_LIMIT} in a list`, 'more');
+    } else if (unit === OPEN_LIST || unit === OPEN_OBJECT) {
+      depth += 1;
+      if (depth > PARSED_DEPTH_LIMIT) return refusal(i, `${DEPTH_LIMIT} levels`, 'a deeper one');
+      if (depth >= COUNTED_LEVELS) continue;
+      commas[depth] = 0;
+      limits[depth] = unit === OPEN_LIST ? PARSED_LIST_LIMIT : KEYS_LIMIT;
+    } else if (unit === CLOSE_LIST || unit === CLOSE_OBJECT) depth = Math.max(0, depth - 1);
+  }
+  return undefined;
+}
+
 /** Parses JSON; a text that is none is refused with the line and column. A byte order mark is passed over. */
 export function parseDocument(text: string): Reading<unknown> {
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  const bomb = bombRefusal(body);
+  if (bomb) return refused([bomb]);
   try {
     return { kind: 'read', value: JSON.parse(body) };
   } catch (error) {
@@ -42,8 +104,8 @@ export function parseDocument(text: string): Reading<unknown> {
 }
 
 /**
- * What is wrong with the build of a parsed value whatever its schema: nested too deep, a key that
- * reaches a prototype, or a number that JSON can write and a computer cannot hold (1e999).
+ * What is wrong with the build of a parsed value whatever its schema: nested too deep, a list or an object
+ * too long, a key that reaches a prototype, or a number that JSON can write and a computer cannot hold (1e999).
  *
  * @param prefix the path at which the value stands in its file.
  */
@@ -60,15 +122,23 @@ export function structureRefusals(value: unknown, prefix: readonly PropertyKey[]
       refusals.push({ path: pathText(path), expected: `at most ${DEPTH_LIMIT} levels`, found: 'a deeper one' });
       return;
     }
+    const keys = Array.isArray(at) ? [] : Object.keys(at);
+    const length = Array.isArray(at) ? at.length : keys.length;
+    const most = Array.isArray(at) ? (depth <= 2 ? RECORDS_LIMIT : PARTS_LIMIT) : KEYS_LIMIT;
+    if (length > most) {
+      const what = Array.isArray(at) ? (depth === 2 ? String(path.at(-1)) : 'in a list') : 'keys';
+      refusals.push({ path: pathText(path), expected: `at most ${most} ${what}`, found: `${length}` });
+      return;
+    }
     if (Array.isArray(at)) {
-      for (const [index, element] of at.entries()) {
+      for (let index = 0; index < length && refusals.length < REFUSAL_LIMIT; index++) {
         path.push(index);
-        walk(element, depth + 1);
+        walk(at[index], depth + 1);
         path.pop();
       }
       return;
     }
-    for (const key of Object.keys(at)) {
+    for (const key of keys) {
       path.push(key);
       if (forbiddenKeys.has(key)) {
         refusals.push({ path: pathText(path), expected: 'no key of this name', found: `the key "${key}"` });

@@ -1,7 +1,8 @@
 import { foundWords, quoted, type Refusal } from './refusal.ts';
 
 const SPACE = /[ \t\n\r]*/y;
-const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
+const ESCAPED = '"\\/bfnrt';
+const ESCAPED_UNIT = /\\u[0-9a-fA-F]{4}/y;
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const WORD = /true|false|null/y;
 
@@ -16,7 +17,9 @@ function endOfString(text: string, from: number): number {
   let at = from + 1;
   while (at < text.length && text.charCodeAt(at) >= 0x20) {
     if (text[at] === '"') return at + 1;
-    at = text[at] === '\\' ? endOf(ESCAPE, text, at) : at + 1;
+    if (text[at] !== '\\') at += 1;
+    else if (at + 1 < text.length && ESCAPED.includes(text[at + 1])) at += 2;
+    else at = endOf(ESCAPED_UNIT, text, at);
     if (at < 0) return -1;
   }
   return -1;
@@ -73,6 +76,17 @@ function firstFault(text: string): Fault | undefined {
   }
 }
 
+/** Line and column of a place in a text, both from 1: `line 4, column 12`. */
+export function placeIn(text: string, at: number): string {
+  let line = 1;
+  let begins = 0;
+  for (let next = text.indexOf('\n'); next >= 0 && next < at; next = text.indexOf('\n', begins)) {
+    line += 1;
+    begins = next + 1;
+  }
+  return `line ${line}, column ${at - begins + 1}`;
+}
+
 /**
  * Why a text is no JSON, with line and column. The messages of the JavaScript engines differ and some
  * name no place, so the text is walked once more, only when parsing has failed.
@@ -80,12 +94,9 @@ function firstFault(text: string): Fault | undefined {
 export function jsonFault(text: string): Refusal {
   const fault = firstFault(text);
   if (!fault) return { path: 'the file', expected: 'JSON', found: foundWords(text) };
-  const before = text.slice(0, fault.at);
-  const line = before.split('\n').length;
-  const column = fault.at - before.lastIndexOf('\n');
   const rest = quoted(text.slice(fault.at, fault.at + 12));
   return {
-    path: `line ${line}, column ${column}`,
+    path: placeIn(text, fault.at),
     expected: fault.expected,
     found: fault.at >= text.length ? 'the end of the file' : rest === '' ? 'a character that cannot be shown' : rest,
   };

@@ -1,9 +1,9 @@
 import type { Logbook } from '../golf/logbook.ts';
-import { foundWords, pathText, type Refusal } from './refusal.ts';
+import { foundWords, pathText, REFUSAL_LIMIT, type Refusal } from './refusal.ts';
 
 type Path = readonly PropertyKey[];
 
-/** Collects what repeats: the second record of one key in a list is refused with the place of the first. */
+/** Collects what repeats: the second record of one key in a list is refused with the place of the first. The first few will do. */
 function repeats<T>(list: readonly T[], keyOf: (each: T) => string | number, path: Path, key: string): Refusal[] {
   const places = new Map<string | number, number>();
   const refusals: Refusal[] = [];
@@ -12,6 +12,7 @@ function repeats<T>(list: readonly T[], keyOf: (each: T) => string | number, pat
     const first = places.get(value);
     if (first === undefined) places.set(value, index);
     else {
+      if (refusals.length >= REFUSAL_LIMIT) break;
       refusals.push({
         path: pathText([...path, index, key]),
         expected: `${key === 'id' ? 'an id' : `a ${key}`} of its own`,
@@ -61,6 +62,7 @@ export function referenceRefusals(logbook: Logbook, prefix: Path): Refusal[] {
     if (dead.of === 'round') deletedRounds.add(dead.id);
   }
   const refuse = (path: Path, expected: string, found: string): void => {
+    if (refusals.length >= REFUSAL_LIMIT) return;
     refusals.push({ path: pathText([...prefix, ...path]), expected, found: foundWords(found) });
   };
   const knowsClub = (id: string): boolean => specs.has(id) || deletedClubs.has(id);

@@ -11,8 +11,8 @@ import {
   structureRefusals,
   utf8Bytes,
 } from './documentText.ts';
+import { parseLists } from './recordLists.ts';
 import { type Reading, refused, WHOLE_FILE } from './refusal.ts';
-import { schemaRefusals } from './schemaRefusals.ts';
 import { unknownRefusal } from './unknownKeys.ts';
 
 /** The review file, version 1: what a coach hands back to one player. */
@@ -39,9 +39,9 @@ export function readReviewValue(value: unknown): Reading<ReviewFile> {
   if (head.kind === 'refused') return head;
   const wrongHead = headRefusal(head.value, 'carrybook-review');
   if (wrongHead) return refused([wrongHead]);
-  const parsed = reviewFileSchema.safeParse(value);
-  if (!parsed.success) return refused(schemaRefusals(reviewFileSchema, value, parsed.error.issues, []));
-  const { reviews } = parsed.data;
+  const parsed = parseLists(reviewFileSchema, head.value, ['reviews'], []);
+  if (parsed.kind === 'refused') return parsed;
+  const { reviews } = parsed.value;
   const places = new Map<string, number>();
   for (const [index, review] of reviews.entries()) {
     const unknown = unknownRefusal(review, reviewSchema, ['reviews', index]);
@@ -53,8 +53,8 @@ export function readReviewValue(value: unknown): Reading<ReviewFile> {
     }
     places.set(review.id, index);
   }
-  const others = unknownRefusal({ ...parsed.data, reviews: [] }, reviewFileSchema, []);
-  return others ? refused([others]) : { kind: 'read', value: parsed.data };
+  const others = unknownRefusal({ ...parsed.value, reviews: [] }, reviewFileSchema, []);
+  return others ? refused([others]) : parsed;
 }
 
 /** Reads a review file. */

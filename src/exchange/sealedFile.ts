@@ -24,6 +24,9 @@ export interface SealingTools {
 /** Rounds of PBKDF2-SHA-256. Source: OWASP Password Storage Cheat Sheet (2023), at least 600,000, from memory. */
 export const SEAL_ITERATIONS = 600_000;
 
+/** Longest sealed text, in UTF-16 units: a team's file, a third longer by base64. */
+const SEALED_LENGTH = 270_000_000;
+
 /** A file that asks for more rounds would only keep the phone busy. Own choice. */
 const MOST_ITERATIONS = 5_000_000;
 
@@ -108,6 +111,7 @@ export async function sealText(text: string, passphrase: string, tools: SealingT
 
 /** Opens a sealed text. The three ways in which it can fail are told apart, see {@link Unsealed}. */
 export async function unsealText(text: string, passphrase: string, tools: SealingTools): Promise<Unsealed> {
+  if (text.length > SEALED_LENGTH) return { kind: 'damaged' };
   const parsed = parseDocument(text);
   if (parsed.kind === 'refused') return { kind: 'damaged' };
   const { version } = (parsed.value ?? {}) as { version?: unknown };

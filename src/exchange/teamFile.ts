@@ -1,10 +1,21 @@
 import { byText } from './canonicalJson.ts';
 import { type CarrybookFile, readCarrybookValue, writeCarrybookFile } from './carrybookFile.ts';
-import { headRefusal, LOGBOOK_BYTES, objectReading, parseDocument, sizeRefusal, utf8Bytes } from './documentText.ts';
+import {
+  headRefusal,
+  LOGBOOK_BYTES,
+  objectReading,
+  parseDocument,
+  sizeRefusal,
+  structureRefusals,
+  utf8Bytes,
+} from './documentText.ts';
 import { foundWords, pathText, quoted, type Reading, type Refusal, refused, WHOLE_FILE } from './refusal.ts';
 
 /** Largest team file, in bytes of UTF-8. */
 export const TEAM_BYTES = 200_000_000;
+
+/** Most golfers in one team file. Own choice: far above any squad. */
+export const TEAM_LIMIT = 1000;
 
 /** A logbook of a team file that reads. */
 export interface TeamMember {
@@ -34,6 +45,14 @@ function nicknameOf(value: unknown): string {
   return typeof player?.name === 'string' ? quoted(player.name) : '';
 }
 
+/** Why a logbook is too big for one golfer; null when it is not. One that is built wrong is not written to be measured. */
+function tooBigReading(logbook: unknown, path: readonly PropertyKey[], bytes: number): Reading<never> | null {
+  // A file below the limit of one logbook cannot hold a logbook above it.
+  if (bytes <= LOGBOOK_BYTES || structureRefusals(logbook).length > 0) return null;
+  const tooBig = sizeRefusal(utf8Bytes(JSON.stringify(logbook)), LOGBOOK_BYTES, pathText(path));
+  return tooBig ? refused([tooBig]) : null;
+}
+
 /** Reads a team file that is parsed already. One broken logbook leaves the others as they are. */
 export function readTeamValue(value: unknown, bytes: number): Reading<TeamFile> {
   const head = objectReading(value);
@@ -44,14 +63,15 @@ export function readTeamValue(value: unknown, bytes: number): Reading<TeamFile> 
   if (!Array.isArray(logbooks)) {
     return refused([{ path: 'logbooks', expected: 'a list of Carrybook files', found: foundWords(logbooks) }]);
   }
+  if (logbooks.length > TEAM_LIMIT) {
+    const found = `${logbooks.length}`;
+    return refused([{ path: 'logbooks', expected: `at most ${TEAM_LIMIT} logbooks`, found }]);
+  }
   const members: TeamMember[] = [];
   const broken: BrokenMember[] = [];
   for (const [index, logbook] of logbooks.entries()) {
     const path = ['logbooks', index];
-    // A file below the limit of one logbook cannot hold a logbook above it.
-    const size = bytes <= LOGBOOK_BYTES ? 0 : utf8Bytes(JSON.stringify(logbook));
-    const tooBig = sizeRefusal(size, LOGBOOK_BYTES, pathText(path));
-    const reading = tooBig ? refused([tooBig]) : readCarrybookValue(logbook, path);
+    const reading = tooBigReading(logbook, path, bytes) ?? readCarrybookValue(logbook, path);
     if (reading.kind === 'read') members.push({ index, file: reading.value });
     else broken.push({ index, name: nicknameOf(logbook), refusals: reading.refusals });
   }

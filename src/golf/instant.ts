@@ -6,8 +6,11 @@ export const NEVER_CHANGED = '1970-01-01T00:00:00.000Z';
 /** Milliseconds in a day of 86,400 s. */
 const MS_PER_DAY = 86_400_000;
 
+/** Longest instant in a file, in UTF-16 units: to the billionth of a second. */
+const INSTANT_LIMIT = 30;
+
 /** An instant as written in a file: ISO 8601, UTC (`Z`), to the second or finer. */
-export const instantField = z.iso.datetime();
+export const instantField = z.iso.datetime().check(z.maxLength(INSTANT_LIMIT));
 
 /** A calendar date as written in a file: `YYYY-MM-DD`, a day that exists. */
 export const dateField = z.iso.date();
