@@ -1,5 +1,5 @@
-import { nextShot } from './nextShot.ts';
 import { endedAs } from './endedAs.ts';
+import { nextShot } from './nextShot.ts';
 import type { Shot } from './shot.ts';
 import { blankEntry, type ShotChanges, type ShotEntry } from './shotEntry.ts';
 import { numberAfterLast, shotsOfHole } from './shotOrder.ts';

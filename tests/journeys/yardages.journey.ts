@@ -226,12 +226,15 @@ test('targets are at least 48 px and 8 px apart', async ({ page }) => {
   await openDemo(page);
   for (const width of [320, 390]) {
     await page.setViewportSize({ width, height: 844 });
-    const boxes = await page.locator('main').locator('a, button, label').evaluateAll((targets) =>
-      targets.map((target) => {
-        const { left, top, right, bottom } = target.getBoundingClientRect();
-        return { left, top, right, bottom, name: target.textContent };
-      }),
-    );
+    const boxes = await page
+      .locator('main')
+      .locator('a, button, label')
+      .evaluateAll((targets) =>
+        targets.map((target) => {
+          const { left, top, right, bottom } = target.getBoundingClientRect();
+          return { left, top, right, bottom, name: target.textContent };
+        }),
+      );
     expect(boxes.length).toBeGreaterThan(20);
     const small = boxes.filter((box) => box.right - box.left < 47.5 || box.bottom - box.top < 47.5);
     expect(small, `too small at ${width} px`).toEqual([]);
