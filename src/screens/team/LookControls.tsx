@@ -34,22 +34,24 @@ export function LookControls({ team }: { readonly team: TeamOnScreen }) {
   return (
     <section class={css.group} aria-labelledby="look">
       <h2 id="look">{words.title}</h2>
-      {columns.length > 0 && (
+      <div class={css.fields}>
+        {columns.length > 0 && (
+          <Select
+            label={words.column}
+            values={columns.map(({ key }) => key)}
+            words={columnWords}
+            value={columns.some(({ key }) => key === view.column) ? view.column : (columns[0]?.key ?? '')}
+            onChoose={(column) => change({ column })}
+          />
+        )}
         <Select
-          label={words.column}
-          values={columns.map(({ key }) => key)}
-          words={columnWords}
-          value={columns.some(({ key }) => key === view.column) ? view.column : (columns[0]?.key ?? '')}
-          onChoose={(column) => change({ column })}
+          label={words.show}
+          values={showings}
+          words={words.shows}
+          value={view.show}
+          onChoose={(show) => change({ show })}
         />
-      )}
-      <Select
-        label={words.show}
-        values={showings}
-        words={words.shows}
-        value={view.show}
-        onChoose={(show) => change({ show })}
-      />
+      </div>
       <details class={css.details} open={view.search !== '' || view.group !== ''}>
         <summary>
           {words.search}, {words.group}, {words.order}, {words.views}

@@ -92,7 +92,7 @@ export function QrReader({ onText }: { readonly onText: (text: string) => void }
   };
   return (
     <section class={css.group} aria-label={words.read}>
-      <h3>{words.read}</h3>
+      <h2>{words.read}</h2>
       <p class={css.quiet}>{words.readSays}</p>
       <div class={css.keys}>
         <button type="button" class={press.press} onClick={() => (stream.value ? stop() : void start())}>

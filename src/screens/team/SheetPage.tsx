@@ -23,13 +23,15 @@ import type { TeamOnScreen } from './useTeam.ts';
 
 const words = teamCareWords.sheet;
 const PAPERS = ['letter', 'a4'] as const;
+/** Columns of numbers beside a name across the longer side of either paper at 9 pt. */
+const MOST_COLUMNS = 12;
 
 /** A number on paper: `142±3`, with the mark of what there is to note. */
 function onPaper({ cells }: TeamRow, at: number): string {
   const { number, state } = cells[at];
   if (!number) return '';
   const carry = `${wholeDistance(number.stock_m, unit.value)}±${plusMinus(number.lo80_m, number.hi80_m, unit.value)}`;
-  return { 'no club': '', missing: `~${carry}`, thin: `${carry}*`, stale: `${carry}°`, good: carry }[state];
+  return { 'no club': '', missing: `~${carry}`, thin: `${carry}*`, stale: `${carry}†`, good: carry }[state];
 }
 
 interface TableProps {
@@ -42,7 +44,20 @@ interface TableProps {
 /** One table of the sheet. Columns that nobody has are left out. */
 function SheetTable({ title, columns, rows, names }: TableProps) {
   const used = columns.filter(({ at }) => rows.some((row) => row.cells[at].state !== 'no club'));
-  if (used.length === 0) return null;
+  const parts = Array.from({ length: Math.ceil(used.length / MOST_COLUMNS) }, (_, i) =>
+    used.slice(i * MOST_COLUMNS, (i + 1) * MOST_COLUMNS),
+  );
+  return (
+    <>
+      {parts.map((part) => (
+        <SheetPart key={part[0].column.key} title={title} columns={part} rows={rows} names={names} />
+      ))}
+    </>
+  );
+}
+
+/** As many columns as fit the width of the paper. */
+function SheetPart({ title, columns: used, rows, names }: TableProps) {
   return (
     <table class={css.table}>
       <caption>{title}</caption>

@@ -13,6 +13,7 @@ import { TakeIn } from './TakeIn.tsx';
 import css from './Team.module.css';
 import { TeamGrid } from './TeamGrid.tsx';
 import { TeamList } from './TeamList.tsx';
+import { fileLines } from './takingIn.ts';
 import { reckoning } from './teamPages.ts';
 import { seenTable, teamView } from './teamView.ts';
 import type { TeamOnScreen } from './useTeam.ts';
@@ -53,6 +54,9 @@ export function TablePage({ team }: { readonly team: TeamOnScreen }) {
     () => seenTable(team.table, view, inGroup, withOpenTasks(team), team.names),
     [team, view, inGroup],
   );
+  const isOff = isByTheRules(shelf);
+  // First while there is nobody or while files come in; after that the team itself stands first.
+  const isTakingIn = team.members.length === 0 || fileLines.value.length > 0;
   const asked = team.table.columns[seen.asked];
   const { left, failed } = reckoning.value;
   const all = team.table.rows.filter((row) => inGroup === null || inGroup.has(row.member.playerId)).length;
@@ -66,7 +70,7 @@ export function TablePage({ team }: { readonly team: TeamOnScreen }) {
   return (
     <>
       <PageHead title={words.title} sub={words.sub(team.members.length)} />
-      <TakeIn isOff={isByTheRules(shelf)} />
+      {isTakingIn && <TakeIn isOff={isOff} />}
       {left > 0 && (
         <p class={css.group} role="status">
           {words.reckoning(left)}
@@ -93,6 +97,7 @@ export function TablePage({ team }: { readonly team: TeamOnScreen }) {
           <p class={css.quiet}>{words.table.key(allWords.units[unit.value].long)}</p>
         </>
       )}
+      {!isTakingIn && <TakeIn isOff={isOff} />}
       <nav class={css.group} aria-label={words.links.title}>
         <div class={css.keys}>
           {LINKS.map((link) => (

@@ -4,6 +4,7 @@ import { metres } from '../../units/metres.ts';
 import { distanceWithUnit, inUnit, plusMinus, wholeDistance } from '../distance.ts';
 import { lengthIn } from '../lengthIn.ts';
 import { unit } from '../unit.ts';
+import { figure } from '../words/figure.ts';
 import { teamWords } from '../words/team.ts';
 import { teamCareWords } from '../words/teamCare.ts';
 import { words as allWords } from '../words.ts';
@@ -36,8 +37,15 @@ function differenceWords({ difference, first, second }: BagPair, names: Props['n
   return p >= PERHAPS ? words.perhaps(name, by, p) : words.same(name, p);
 }
 
-function Entry({ entry }: { readonly entry: BagEntry | null }) {
-  if (!entry) return <td data-figure>{words.none}</td>;
+function Entry({ name, entry }: { readonly name: string; readonly entry: BagEntry | null }) {
+  if (!entry) {
+    return (
+      <div>
+        <p class={css.quiet}>{name}</p>
+        <p>{words.none}</p>
+      </div>
+    );
+  }
   const { club, number, toNext_m } = entry;
   const aside = [
     words.loft(allWords.loft(club.loft_deg)),
@@ -47,16 +55,15 @@ function Entry({ entry }: { readonly entry: BagEntry | null }) {
       : []),
   ];
   return (
-    <td data-figure>
-      {number.shots === 0 && '~'}
-      <span class={css.figure}>{wholeDistance(number.stock_m, unit.value)}</span> ±{' '}
-      {plusMinus(number.lo80_m, number.hi80_m, unit.value)} · {number.shots}
-      {aside.map((each) => (
-        <div key={each} class={css.quiet}>
-          {each}
-        </div>
-      ))}
-    </td>
+    <div>
+      <p class={css.quiet}>{name}</p>
+      <p>
+        {number.shots === 0 && '~'}
+        <span class={css.figure}>{wholeDistance(number.stock_m, unit.value)}</span> ±{' '}
+        {plusMinus(number.lo80_m, number.hi80_m, unit.value)} · {figure(number.shots)}
+      </p>
+      <p class={css.quiet}>{aside.join(' · ')}</p>
+    </div>
   );
 }
 
@@ -80,35 +87,19 @@ export function TwoBagsTables({ first, second, names }: Props) {
       <section class={css.group} aria-labelledby="club-by-club">
         <h2 id="club-by-club">{words.clubs}</h2>
         <p class={css.quiet}>{words.says}</p>
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part of the page that scrolls must be reached by keys */}
-        <section class={css.scroll} tabIndex={0} aria-label={words.clubs}>
-          <table class={css.plain}>
-            <thead>
-              <tr>
-                <th scope="col">{words.club}</th>
-                {names.map((name, i) => (
-                  <th key={`${i} ${name}`} scope="col" data-figure>
-                    {name}
-                  </th>
-                ))}
-                <th scope="col">{words.difference}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {pairs.map((pair) => {
-                const name = teamWords.column(pair.column, pair.swing);
-                return (
-                  <tr key={name}>
-                    <th scope="row">{name}</th>
-                    <Entry entry={pair.first} />
-                    <Entry entry={pair.second} />
-                    <td>{differenceWords(pair, names)}</td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        </section>
+        <ul>
+          {pairs.map((pair) => {
+            const called = teamWords.column(pair.column, pair.swing);
+            return (
+              <li key={called} class={css.pair}>
+                <h3>{called}</h3>
+                <Entry name={names[0]} entry={pair.first} />
+                <Entry name={names[1]} entry={pair.second} />
+                <p>{differenceWords(pair, names)}</p>
+              </li>
+            );
+          })}
+        </ul>
       </section>
       <section class={css.group} aria-labelledby="yardages">
         <h2 id="yardages">{words.yardages}</h2>

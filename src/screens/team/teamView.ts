@@ -75,15 +75,17 @@ export function seenTable(
     table.columns.findIndex(({ key }) => key === view.column),
   );
   const isWedge = ({ column }: (typeof all)[number]) => column.club.kind === 'wedge';
-  const columns = {
+  const chosen = {
     full: all.filter(({ column }) => column.swing === 'full'),
     wedges: all
       .filter(isWedge)
       .sort(
         (a, b) => a.column.club.mark - b.column.club.mark || clockHours(a.column.swing) - clockHours(b.column.swing),
       ),
-    one: all.filter(({ at }) => at === asked),
+    one: [],
   }[view.columns];
+  // The number asked about always stands in the table, first where it is not among the others.
+  const columns = chosen.some(({ at }) => at === asked) ? chosen : [...all.filter(({ at }) => at === asked), ...chosen];
   const search = view.search.trim().toLocaleLowerCase();
   const isShown: Record<TeamView['show'], (row: TeamRow) => boolean> = {
     all: () => true,

@@ -28,6 +28,7 @@ export function useTeam(): Live<TeamOnScreen> {
       return page ? [{ playerId, name: names.get(playerId) ?? '', page, looked: looked.get(playerId) ?? null }] : [];
     });
     const now = new Date(teamKeeper.clock.now()).toISOString();
-    return { kind: 'ready', value: { ...live.value, names, table: teamTable(rows, now) } };
+    const byName = members.toSorted((a, b) => ((names.get(a.playerId) ?? '') < (names.get(b.playerId) ?? '') ? -1 : 1));
+    return { kind: 'ready', value: { ...live.value, members: byName, names, table: teamTable(rows, now) } };
   }, [live]);
 }

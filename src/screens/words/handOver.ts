@@ -61,7 +61,7 @@ export const handOverWords = {
     nicknameNote: 'A nickname is enough. Empty: no name at all.',
     what: 'What goes',
     whats: { shots: 'Clubs and shots', summary: 'Numbers only' },
-    also: 'Goes along only if you choose it',
+    also: 'Goes along if ticked',
     notes: 'My notes on shots and clubs',
     marks: 'Places marked by satellite',
     courses: 'Names of courses and tees',
