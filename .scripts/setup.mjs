@@ -62,26 +62,29 @@ export function installPackages() {
   writeFileSync(stampFile, wanted);
 }
 
-/** Finds Chromium, or installs it where that is possible without asking. */
-async function provideChromium() {
-  if ((await findChromium()) !== undefined) return;
+const hasPdftotext = () => spawnSync('pdftotext', ['-v'], { stdio: 'ignore' }).error === undefined;
+
+/** Finds what the journeys need, Chromium and pdftotext, or installs it where that is possible without asking. */
+async function provideBrowser() {
+  const wanted = [
+    ...((await findChromium()) === undefined ? ['chromium', 'fonts-dejavu-core'] : []),
+    ...(hasPdftotext() ? [] : ['poppler-utils']),
+  ];
+  if (wanted.length === 0) return;
   const instructions =
-    'The journeys need Chromium, and none was found. Install it (Debian: `apt-get install chromium`; anywhere: ' +
-    '`npx playwright install chromium`), or say where it is: `CHROMIUM_PATH=/path/to/chromium npm test`.';
-  const root = process.getuid?.() === 0;
-  if (!root || !existsSync('/usr/bin/apt-get')) stop(instructions);
-  console.error('Installing Chromium (once) …');
+    'The journeys need Chromium and pdftotext, and not both were found. Install them (Debian: `apt-get install ' +
+    'chromium poppler-utils`; Chromium anywhere: `npx playwright install chromium`), or say where the browser is: ' +
+    '`CHROMIUM_PATH=/path/to/chromium npm test`.';
+  const isRoot = process.getuid?.() === 0;
+  if (!isRoot || !existsSync('/usr/bin/apt-get')) stop(instructions);
+  console.error(`Installing ${wanted.join(', ')} (once) …`);
   const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
   run('apt-get', ['-qq', 'update'], quiet);
-  run(
-    'apt-get',
-    ['-qq', 'install', '-y', '--no-install-recommends', 'chromium', 'poppler-utils', 'fonts-dejavu-core'],
-    quiet,
-  );
-  if ((await findChromium()) === undefined) stop(instructions);
+  run('apt-get', ['-qq', 'install', '-y', '--no-install-recommends', ...wanted], quiet);
+  if ((await findChromium()) === undefined || !hasPdftotext()) stop(instructions);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   installPackages();
-  if (process.argv.includes('--browser')) await provideChromium().catch((error) => stop(error.message));
+  if (process.argv.includes('--browser')) await provideBrowser().catch((error) => stop(error.message));
 }
