@@ -188,7 +188,11 @@ export function writeCarrybookFile(file: CarrybookFile): string {
   const lines = [...known, ...unknown.sort()].map((key) => {
     const value = ordered[key];
     const name = JSON.stringify(key);
-    if (!isList(key)) return `${name}: ${canonicalJson(value, shape[key as keyof typeof shape])}`;
+    if (!isList(key)) {
+      // A key that this version does not know may be called as something that every object has.
+      const schema = Object.hasOwn(shape, key) ? shape[key as keyof typeof shape] : undefined;
+      return `${name}: ${canonicalJson(value, schema)}`;
+    }
     const element = elementOf(shape[key as (typeof lists)[number]]);
     const records = (value as unknown[]).map((record) => canonicalJson(record, element));
     return `${name}: [${records.length === 0 ? '' : `\n${records.join(',\n')}\n`}]`;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { readSummary } from '../../src/exchange/bookSummary.ts';
-import { readCarrybookFile } from '../../src/exchange/carrybookFile.ts';
+import { readCarrybookFile, writeCarrybookFile } from '../../src/exchange/carrybookFile.ts';
 import { readAnyFile } from '../../src/exchange/readAnyFile.ts';
 import { type Reading, refusalSentence } from '../../src/exchange/refusal.ts';
 import { readReviewFile } from '../../src/exchange/reviewFile.ts';
@@ -198,4 +198,13 @@ test('of a key written twice the last counts, wherever it is read', () => {
     expect(JSON.stringify(outcome)).toContain('"id":"p","name":"b"');
     expect(JSON.stringify(outcome)).not.toMatch(/"id":"x"|other/);
   }
+});
+
+test('an unknown key called as something that every object has is kept and written', () => {
+  const names = ['valueOf', 'toString', 'hasOwnProperty', 'isPrototypeOf'];
+  const text = `{${HEAD},${names.map((name) => `"${name}":{"${name}":1}`).join(',')}}`;
+  const outcome = readCarrybookFile(text);
+  if (outcome.kind === 'refused') throw new Error(refusalSentence(outcome.refusals[0]));
+  const written = JSON.parse(writeCarrybookFile(outcome.value));
+  for (const name of names) expect(written[name]).toEqual({ [name]: 1 });
 });
