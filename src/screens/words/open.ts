@@ -23,7 +23,7 @@ export const openWords = {
     chooseTitle: 'Whose book?',
     choose: (n: number) => `This team file holds ${counted(n, 'logbook', 'logbooks')} to read.`,
     unnamed: 'A golfer without a name',
-    review: 'This is a coach’s review: notes for a logbook, but no shots. Open the logbook itself.',
+    review: 'This is a coach’s review: notes for a logbook, but no shots. Take it in under Team, “My coach’s words”.',
     demoMissing: (status: number) => `The demo season could not be fetched (answer ${status}).`,
     notRead: (why: string) => `The file could not be read: ${why}`,
     tooLarge: 'The file is larger than any logbook or team file that can be read.',
