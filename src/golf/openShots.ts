@@ -15,9 +15,18 @@ function measured(shot: Shot): boolean {
 }
 
 /**
+ * Whether the golfer is content to leave a shot unmeasured: a tee shot with its club noted and no flag to play
+ * at. Most drives are never measured, and asking for each of them at every tee would bury the shots that can still be
+ * put right. One that may still be measured has its slots on the shot's own page.
+ */
+function mayStayUnmeasured(shot: Shot): boolean {
+  return shot.lie === 'tee' && shot.clubId !== null && shot.flag_m === null;
+}
+
+/**
  * The slots of a shot still worth asking for. A measure is asked for only where the book would use
- * it: a normal shot that came to rest in play. The strike is never asked for again: it may stay
- * unrecorded.
+ * it and the golfer was after it: a normal shot that came to rest in play, from anywhere but a tee without a flag. The
+ * strike is never asked for again: it may stay unrecorded. What is asked is our own choice.
  */
 export function missingSlots(shot: Shot): MissingSlot[] {
   const missing: MissingSlot[] = [];
@@ -25,7 +34,7 @@ export function missingSlots(shot: Shot): MissingSlot[] {
   if (shot.clubId === null) missing.push('club');
   if (shot.lie === null) missing.push('lie');
   const feedsBook = shot.intent === 'normal' && (shot.outcome === 'in play' || shot.outcome === 'holed');
-  if (feedsBook && !measured(shot)) missing.push('measure');
+  if (feedsBook && !measured(shot) && !mayStayUnmeasured(shot)) missing.push('measure');
   return missing;
 }
 

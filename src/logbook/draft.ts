@@ -1,3 +1,4 @@
+import type { KnownBy } from '../golf/shot.ts';
 import type { ShotEntry } from '../golf/shotEntry.ts';
 
 /** A half-entered shot, stored on each change so that a reload lands on the same slot. */
@@ -11,4 +12,8 @@ export interface Draft {
   /** What has been typed into that slot and not yet taken over. */
   readonly typed: string;
   readonly entry: ShotEntry;
+  /** How the distances of this shot are known; absent from drafts of the first version: by laser. */
+  readonly by?: KnownBy;
+  /** Slots filled or skipped, by the names the screen gives them; absent from drafts of the first version: none. */
+  readonly passed?: readonly string[];
 }

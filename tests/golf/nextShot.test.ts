@@ -123,8 +123,16 @@ test('open shots: a measure is asked for only where the book would use it', () =
   expect(missingSlots(shotOf('1', { lie: 'tee', outcome: 'lost' }))).toEqual([]);
   expect(missingSlots(shotOf('1', { lie: 'bare', intent: 'chip' }))).toEqual([]);
   expect(missingSlots(shotOf('1', { outcome: 'conceded', clubId: null }))).toEqual([]);
-  const shots = [shotOf('b', { hole: 2 }), shotOf('a', measured), shotOf('c', { lie: 'tee', number: 2 })];
+  const shots = [shotOf('b', { hole: 2 }), shotOf('a', measured), shotOf('c', { lie: 'fairway', number: 2 })];
   expect(openShots(shots).map((open) => open.shot.id)).toEqual(['c', 'b']);
+});
+
+test('open shots: a tee shot may stay unmeasured once its club is noted, unless it was played at a flag', () => {
+  expect(missingSlots(shotOf('1', { lie: 'tee', strike: 'solid' }))).toEqual([]);
+  expect(missingSlots(shotOf('1', { lie: 'tee' }))).toEqual([]);
+  expect(missingSlots(shotOf('1', { lie: 'tee', flag_m: metres(150) }))).toEqual(['measure']);
+  expect(missingSlots(shotOf('1', { lie: 'tee', clubId: null }))).toEqual(['club', 'measure']);
+  expect(missingSlots(shotOf('1', { lie: 'fairway', strike: 'solid' }))).toEqual(['measure']);
 });
 
 test('an entry is the shot without what the logbook gave it', () => {

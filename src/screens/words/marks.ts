@@ -20,7 +20,7 @@ export const marksWords = {
   refused:
     'This phone was told not to say where it is. Allow location for this page in the phone’s settings, or pace the distance and type it.',
   notOffered: 'This browser has no location to give. Pace the distance and type it.',
-  off: 'A tap on the mark starts the search for this place.',
+  off: 'The first tap on a mark starts the search.',
   total: (distance: string, plusMinus: string) => `Total ${distance} ± ${plusMinus}`,
   later: 'Distances are worked out when the round is over.',
   ring: (radius: string) => `The place lies in the ring, ${radius} about, 95 times in 100.`,

@@ -32,7 +32,7 @@ export function Sentence({ parts, onOpen }: Props) {
         const after = parts[index + 1];
         const mark = after?.kind === 'words' ? (PUNCTUATION.exec(after.text)?.[0] ?? '') : '';
         return (
-          <span key={part.slot} class={css.kept}>
+          <span key={part.slot} class={`${css.kept} ${mark ? css.marked : ''}`}>
             <button
               ref={part.isActive ? active : null}
               type="button"

@@ -13,6 +13,7 @@ import type { Shot } from '../../../golf/shot.ts';
 import { blankEntry, type ShotEntry } from '../../../golf/shotEntry.ts';
 import { countsAsStroke, shotsOfHole } from '../../../golf/shotOrder.ts';
 import { liveClubs, livePlayer } from '../../../logbook/live.ts';
+import { marksWords } from '../../words/marks.ts';
 import { shotWords } from '../../words/shot.ts';
 import { figure } from '../../words.ts';
 import { MarkBar } from '../marks/MarkBar.tsx';
@@ -203,6 +204,9 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
         </div>
       </div>
       {asked !== '' && <h2 class={css.question}>{asked}</h2>}
+      {mayMark && form.slot === 'more' && marking.location.kind === 'off' && (
+        <p class={css.question}>{marksWords.off}</p>
+      )}
       <div data-pad="">
         {form && (
           <ShotPad

@@ -1,16 +1,9 @@
-import type { KnownBy } from '../../../golf/shot.ts';
 import type { Draft } from '../../../logbook/draft.ts';
 import type { ShotForm } from './shotForm.ts';
-import { type Slot, slots } from './slots.ts';
-
-/** A stored draft with what only this page knows: how distances are known, and the slots passed. */
-export interface ShotDraft extends Draft {
-  readonly by: KnownBy;
-  readonly passed: readonly Slot[];
-}
+import { slots } from './slots.ts';
 
 /** A half-entered shot as it is stored. */
-export function draftOf(form: ShotForm, roundId: string): ShotDraft {
+export function draftOf(form: ShotForm, roundId: string): Draft {
   const { shotId, slot, typed, entry, by, passed } = form;
   return { roundId, hole: entry.hole, shotId, slot, typed, entry, by, passed };
 }
@@ -35,6 +28,6 @@ export function formOfDraft(
   if (draft.shotId === null && at.logged.includes(draft.entry.number)) return null;
   const slot = slots.find((slot) => slot === draft.slot);
   if (slot === undefined) return null;
-  const { by = 'laser', passed = [] } = draft as Partial<ShotDraft>;
-  return { shotId: draft.shotId, entry: draft.entry, slot, typed: draft.typed, by, passed };
+  const { shotId, entry, typed, by = 'laser', passed = [] } = draft;
+  return { shotId, entry, slot, typed, by, passed: slots.filter((each) => passed.includes(each)) };
 }
