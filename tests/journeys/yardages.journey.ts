@@ -222,6 +222,36 @@ test('nothing scrolls sideways, from 320 px to a laptop and with text twice as l
   }
 });
 
+test('borrowed numbers of three figures keep their places in the matrix, from 320 px up', async ({ page }) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Start from typical lofts' }).click();
+  for (const [club, carry] of [
+    ['driver', '270'],
+    ['7 iron', '185'],
+  ]) {
+    await page.getByRole('textbox', { name: new RegExp(`^${club}`) }).fill(carry);
+  }
+  await page.getByRole('button', { name: 'Keep these' }).click();
+  await page.getByRole('link', { name: 'Yardages' }).click();
+  const numbers = page.locator('td [data-metres]');
+  await numbers.first().waitFor();
+  expect((await numbers.allTextContents()).filter((text) => /~\d{3}/.test(text)).length).toBeGreaterThan(4);
+  for (const width of [320, 340, 360, 375, 390, 412, 430, 1280]) {
+    await page.setViewportSize({ width, height: 844 });
+    const outside = await numbers.evaluateAll((numbers) =>
+      numbers.flatMap((number) => {
+        const place = number.closest('td')?.getBoundingClientRect() ?? new DOMRect();
+        return [...number.children].flatMap((line) => {
+          const { left, right } = line.getBoundingClientRect();
+          const isOut = line.scrollWidth > line.clientWidth + 1 || left < place.left || right > place.right + 0.5;
+          return isOut ? [`${line.textContent} by ${(right - place.right).toFixed(1)}`] : [];
+        });
+      }),
+    );
+    expect(outside, `out of their places at ${width} px`).toEqual([]);
+  }
+});
+
 test('targets are at least 48 px and 8 px apart', async ({ page }) => {
   await openDemo(page);
   for (const width of [320, 390]) {

@@ -26,7 +26,9 @@ export function Stock({ cell }: { readonly cell: BookCell }) {
         {isBorrowed && (
           <>
             <Hidden>{words.yardages.about} </Hidden>
-            <span aria-hidden="true">~</span>
+            <span class={css.about} aria-hidden="true">
+              ~
+            </span>
           </>
         )}
         <span data-stock>{wholeDistance(cell.stock_m, unit.value)}</span>
