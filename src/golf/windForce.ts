@@ -32,3 +32,11 @@ export function forceOfSpeed(speed: MetresPerSecond): WindForce | null {
   const reached = windForces.filter((force) => speed >= SPEED_MPS[force][0]);
   return reached.at(-1) ?? null;
 }
+
+/** How near a speed must be to the middle of a force to stand for it, m/s: what a stored figure may lose by rounding. */
+const SAME_MPS = 0.005;
+
+/** The force that a wind speed is the very middle of, as it is when the golfer told the force alone; null: of none. */
+export function forceOfMiddle(speed: MetresPerSecond): WindForce | null {
+  return windForces.find((force) => Math.abs(speedOfForce(force) - speed) < SAME_MPS) ?? null;
+}

@@ -25,7 +25,7 @@ function useConditions(): string {
   const open = liveOpenRound(connection).value;
   const settings = liveSettings(shelf.own.connection).value;
   if (open.kind !== 'ready' || !open.value || settings.kind !== 'ready') return '';
-  return weatherWords(open.value.round.conditions, settings.value.temperature);
+  return weatherWords(open.value.round.conditions, settings.value);
 }
 
 /** The book as a card for the pocket: fourteen clubs, the wedge matrix and the day's conditions on one side. */

@@ -37,7 +37,7 @@ export function PlayHead({ keeper, round, shots, hole, units, onHole }: Props) {
   const before = holeBefore(round, hole);
   const after = holeAfter(round, hole);
   const waiting = keeper.unsaved.value.length;
-  const weather = weatherWords(round.conditions, units.temperature);
+  const weather = weatherWords(round.conditions, units);
   useEffect(() => {
     document.title = `${name} · ${allWords.app}`;
   }, [name]);

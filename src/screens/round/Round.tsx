@@ -22,9 +22,9 @@ export function Round({ path }: { readonly path: Route }) {
   const [page, id = '', ...rest] = path;
   return (
     <Reading live={together(together(player, settings), together(clubs, open))}>
-      {([[{ units: distance }, { temperature, lastBackupAt }], [clubs, open]]) => {
+      {([[{ units: distance }, { temperature, windSpeed, lastBackupAt }], [clubs, open]]) => {
         const mayChange = permissions(open?.round ?? null).changingEvidence;
-        const units: ShownUnits = { distance, temperature };
+        const units: ShownUnits = { distance, temperature, windSpeed };
         if (page === undefined)
           return <NowPage keeper={keeper} open={open} clubs={clubs} units={units} lastBackupAt={lastBackupAt} />;
         if (page === 'rounds') return <RoundsPage keeper={keeper} />;

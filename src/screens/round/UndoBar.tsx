@@ -3,6 +3,7 @@ import type { Keeper } from '../../actions/keeper.ts';
 import { undo } from '../../actions/undo.ts';
 import { liveUndo } from '../../logbook/live.ts';
 import press from '../parts/Press.module.css';
+import { byTheRules } from '../words/byTheRules.ts';
 import { roundWords } from '../words/round.ts';
 import { words } from '../words.ts';
 import css from './UndoBar.module.css';
@@ -16,6 +17,7 @@ export function UndoBar({ keeper }: { readonly keeper: Keeper }) {
     const outcome = await undo(keeper);
     if (outcome.kind === 'saved') trouble.value = null;
     else if (outcome.kind === 'unsaved') trouble.value = words.storage.why(outcome.why);
+    else if (outcome.why.kind === 'by the Rules') trouble.value = byTheRules[outcome.why.why];
     else
       trouble.value =
         outcome.why.kind === 'nothing to undo' ? roundWords.undo.nothing : roundWords.undo[outcome.why.kind];

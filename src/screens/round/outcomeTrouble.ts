@@ -1,4 +1,6 @@
+import type { ByTheRules } from '../../actions/heldBack.ts';
 import type { StorageTrouble } from '../../logbook/storageTrouble.ts';
+import { byTheRules } from '../words/byTheRules.ts';
 import { roundWords } from '../words/round.ts';
 import { words as allWords } from '../words.ts';
 
@@ -10,12 +12,13 @@ interface Refusal {
 type Told =
   | { readonly kind: 'saved' }
   | { readonly kind: 'unsaved'; readonly why: StorageTrouble }
-  | { readonly kind: 'refused'; readonly why: Refusal };
+  | { readonly kind: 'refused'; readonly why: Refusal | ByTheRules };
 
 /** Why an action did not do as asked, in words; null: it did. */
 export function outcomeTrouble(outcome: Told): string | null {
   if (outcome.kind === 'saved') return null;
   if (outcome.kind === 'unsaved') return allWords.storage.why(outcome.why);
+  if (outcome.why.kind === 'by the Rules') return byTheRules[outcome.why.why];
   const { kind } = outcome.why;
   if (kind === 'not valid') return roundWords.hole.notValid;
   return kind === 'gone' ? roundWords.gone : roundWords.undo['round open'];

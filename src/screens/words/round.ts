@@ -116,6 +116,8 @@ export const roundWords = {
     oClock: (hour: string) => `${hour} o’clock`,
     heading: 'The first hole is played towards',
     force: 'Strength',
+    windSpeed: (unit: string) => `Or its speed, ${unit}`,
+    windSpeedNote: 'As a forecast gives it. It goes before the strength.',
     forces,
     ground: 'Ground',
     grounds: { soft: 'Soft', normal: 'Normal', firm: 'Firm' },
@@ -134,6 +136,7 @@ export const roundWords = {
   weather: {
     noWind: 'no wind',
     wind: (from: string | null, strength: string) => (from === null ? `wind ${strength}` : `${from} wind, ${strength}`),
+    force: (seen: string, speed: string) => `${seen}, about ${speed}`,
     ground: { soft: 'soft', normal: '', firm: 'firm' },
   },
   head: {
@@ -224,6 +227,9 @@ export const roundWords = {
     reopen: 'Open it again',
     deleteRound: 'Delete the round',
     deleteNote: 'It stays in the bin for 30 days.',
+    pars: 'Par of each hole',
+    noConditions: 'none noted',
+    keepConditions: 'Keep the conditions',
     details: 'About this round',
     date: 'Day',
     keep: 'Keep',

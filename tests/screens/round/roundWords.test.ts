@@ -10,17 +10,25 @@ import { weatherWords } from '../../../src/screens/round/weatherWords.ts';
 import { roundWords } from '../../../src/screens/words/round.ts';
 import { roundOf, shotOf } from '../../golf/shotOf.ts';
 
-const weather = (noted: object, unit: '°F' | '°C' = '°F') =>
-  weatherWords(z.parse(conditionsSchema, noted), unit).replaceAll('\u00a0', ' ');
+const weather = (noted: object, temperature: '°F' | '°C' = '°F', windSpeed: 'mph' | 'm/s' | 'km/h' = 'mph') =>
+  weatherWords(z.parse(conditionsSchema, noted), { temperature, windSpeed }).replaceAll('\u00a0', ' ');
 
 test.each([
   { noted: {}, says: '' },
   { noted: { temperature_C: 9, ground: 'firm' }, says: '48 °F · firm' },
   { noted: { temperature_C: -5, wind_mps: 0 }, says: '23 °F · no wind' },
-  { noted: { wind_mps: 4.4, windFrom_deg: 272 }, says: 'W wind, flags extend' },
-  { noted: { wind_mps: 9.4 }, says: 'wind small trees sway' },
+  { noted: { wind_mps: 4.4, windFrom_deg: 272 }, says: 'W wind, flags extend, about 10 mph' },
+  { noted: { wind_mps: 9.4 }, says: 'wind 21 mph' },
 ])('$noted is told as “$says”', ({ noted, says }) => {
   expect(weather(noted)).toBe(says);
+});
+
+test('the wind is told in the unit chosen', () => {
+  const noted = { wind_mps: 5, windFrom_deg: 90 };
+  // 5 m/s are 18 km/h (SI, exact) and 11.18 mph (a mile is 1609.344 m, exact).
+  expect(weather(noted, '°C', 'km/h')).toBe('E wind, 18 km/h');
+  expect(weather(noted, '°C', 'm/s')).toBe('E wind, 5 m/s');
+  expect(weather(noted, '°C', 'mph')).toBe('E wind, 11 mph');
 });
 
 test('degrees below zero carry a minus sign in °C', () => {

@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { rememberedStart } from '../../../src/golf/newRound.ts';
 import type { ShownUnits } from '../../../src/screens/round/shownUnits.ts';
+import { conditionsFormOf } from '../../../src/screens/round/start/conditionsForm.ts';
 import { readStart, type StartForm, startFormOf } from '../../../src/screens/round/start/startForm.ts';
 import { roundOf } from '../../golf/shotOf.ts';
 
-const american: ShownUnits = { temperature: '°F', distance: 'yards' };
-const metric: ShownUnits = { temperature: '°C', distance: 'metres' };
+const american: ShownUnits = { temperature: '°F', distance: 'yards', windSpeed: 'mph' };
+const metric: ShownUnits = { temperature: '°C', distance: 'metres', windSpeed: 'm/s' };
 
 function read(changes: Partial<StartForm>, units = american) {
   return readStart({ ...startFormOf(rememberedStart([]), units), ...changes }, units);
@@ -38,6 +39,7 @@ test.each([
   { field: 'temperature', text: 'warm' },
   { field: 'altitude', text: '12ft' },
   { field: 'pressure', text: '1.0.1' },
+  { field: 'windSpeed', text: 'ten' },
   { field: 'startHole', text: '1.5' },
   { field: 'startHole', text: '0' },
   { field: 'startHole', text: '55' },
@@ -55,6 +57,21 @@ test('the wind: open, none, by the compass, by the clock on the first hole', () 
   expect(clock.bearing_deg).toBe(90);
 });
 
+test.each([
+  // A mile is 1609.344 m and an hour 3600 s (international yard and pound agreement, 1959; SI): exact.
+  { unit: 'mph', figure: '10', mps: 16093.44 / 3600 },
+  { unit: 'km/h', figure: '18', mps: 5 },
+  { unit: 'm/s', figure: '4,5', mps: 4.5 },
+] as const)('a wind of $figure $unit goes before the force, and comes back as it was told', ({ unit, figure, mps }) => {
+  const units = { ...american, windSpeed: unit };
+  const told = { wind: 'compass', windFrom: 'W', force: 6, windSpeed: figure } as const;
+  const { conditions } = startOf(told, units).start;
+  expect(conditions.wind_mps).toBeCloseTo(mps, 9);
+  expect(conditions.windReference_m).toBe(10);
+  const again = conditionsFormOf(conditions, units);
+  expect(again).toMatchObject({ wind: 'compass', windFrom: 'W', windSpeed: figure.replace(',', '.') });
+});
+
 test('what a round began with comes back into the form', () => {
   const form: Partial<StartForm> = {
     course: ' Larch Hill (invented) ',
@@ -66,6 +83,7 @@ test('what a round began with comes back into the form', () => {
     wind: 'compass',
     windFrom: 'NE',
     force: 5,
+    windSpeed: '',
     ground: 'firm',
   };
   const { start } = startOf(form);

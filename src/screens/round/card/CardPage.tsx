@@ -22,9 +22,10 @@ import { OpenShotsStrip } from '../shot/OpenShotsStrip.tsx';
 import { holeOnScreen } from '../shownHole.ts';
 import type { ShownUnits } from '../shownUnits.ts';
 import { UndoBar } from '../UndoBar.tsx';
-import { weatherWords } from '../weatherWords.ts';
 import css from './CardPage.module.css';
+import { ConditionsEditor } from './ConditionsEditor.tsx';
 import { HoleRows } from './HoleRows.tsx';
+import { ParRows } from './ParRows.tsx';
 import { RoundDetails } from './RoundDetails.tsx';
 import { Totals } from './Totals.tsx';
 
@@ -94,7 +95,11 @@ export function CardPage({ keeper, of: { round, shots }, mayChange, clubs, units
           <HoleRows round={round} shots={all} score={score} units={units} />
         )}
         {mayChange && (
-          <RoundDetails keeper={keeper} round={round} weather={weatherWords(round.conditions, units.temperature)} />
+          <div>
+            {!isPractice && <ParRows keeper={keeper} round={round} />}
+            <ConditionsEditor keeper={keeper} round={round} units={units} />
+            <RoundDetails keeper={keeper} round={round} />
+          </div>
         )}
         <div class={css.keys}>
           {round.closed ? (

@@ -12,12 +12,10 @@ const { card: words, start } = roundWords;
 interface Props {
   readonly keeper: Keeper;
   readonly round: Round;
-  /** The conditions in words. */
-  readonly weather: string;
 }
 
-/** Course, tees and day of a round, changed in their place; its conditions and frozen book as they stand. */
-export function RoundDetails({ keeper, round, weather }: Props) {
+/** Course, tees and day of a round, changed in their place; its frozen book as it stands. */
+export function RoundDetails({ keeper, round }: Props) {
   const trouble = useSignal<string | null>(null);
   const set = async (changes: RoundChanges) => {
     trouble.value = outcomeTrouble(await editRound(keeper, round.id, changes));
@@ -42,7 +40,6 @@ export function RoundDetails({ keeper, round, weather }: Props) {
           onCommit={(text) => void set({ tees: text.trim() })}
         />
         <Field label={words.date} value={round.date} type="date" onCommit={(date) => date && void set({ date })} />
-        {weather && <p>{weather}</p>}
         {round.frozenBook && (
           <p>{words.frozen(round.frozenBook.at.slice(0, 16).replace('T', ' '), round.frozenBook.hash.slice(0, 8))}</p>
         )}

@@ -8,6 +8,7 @@ import { dayWithYear } from '../../day.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
 import { goTo } from '../../route.ts';
+import { byTheRules } from '../../words/byTheRules.ts';
 import { roundWords } from '../../words/round.ts';
 import { words as allWords } from '../../words.ts';
 import { shotLine } from '../shot/shotLine.ts';
@@ -46,7 +47,8 @@ export function BinPage({ keeper, mayChange, clubs, units }: Props) {
   const bringBack = async (binned: Binned) => {
     const outcome = await restoreFromBin(keeper, binned);
     if (outcome.kind === 'saved') trouble.value = null;
-    else trouble.value = outcome.kind === 'unsaved' ? allWords.storage.why(outcome.why) : words.gone;
+    else if (outcome.kind === 'unsaved') trouble.value = allWords.storage.why(outcome.why);
+    else trouble.value = outcome.why.kind === 'gone' ? words.gone : byTheRules[outcome.why.why];
   };
   return (
     <>

@@ -3,6 +3,7 @@ import { undo } from '../../../actions/undo.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import { entryOf, type ShotEntry } from '../../../golf/shotEntry.ts';
 import type { UndoEntry } from '../../../logbook/undoEntry.ts';
+import { byTheRules } from '../../words/byTheRules.ts';
 import { shotWords } from '../../words/shot.ts';
 
 /** What came of taking back: a word for the golfer, and what a logged shot held, to be put right. */
@@ -43,6 +44,7 @@ export async function takeBack(
   const outcome = await undo(keeper);
   if (outcome.kind === 'unsaved') return { said: status.notUndone, entry: null };
   if (outcome.kind === 'refused') {
+    if (outcome.why.kind === 'by the Rules') return { said: byTheRules[outcome.why.why], entry: null };
     const isGone = outcome.why.kind === 'nothing to undo';
     return { said: isGone ? status.nothingToUndo : status.changedSince, entry: null };
   }

@@ -17,6 +17,7 @@ import { editForm, reopened, type ShotForm } from './shotForm.ts';
 import type { Asking } from './slots.ts';
 import { takeBack } from './takeBack.ts';
 import { rememberWay, wayKnown } from './wayKnown.ts';
+import { whyRefused } from './whyRefused.ts';
 
 interface Given {
   readonly keeper: Keeper;
@@ -114,8 +115,7 @@ export function useLogging({ keeper, round, shots, hole, editing, asking, onDone
     } else {
       onTheWay.value = others;
       if (outcome.kind === 'refused') {
-        const { why } = outcome;
-        status.value = why.kind === 'gone' ? shotWords.status.gone : shotWords.status.notValid(why.path);
+        status.value = whyRefused(outcome.why);
         touched.value = form;
       }
     }
@@ -124,8 +124,7 @@ export function useLogging({ keeper, round, shots, hole, editing, asking, onDone
   async function edit(form: ShotForm, shot: Shot): Promise<void> {
     const outcome = await editShot(keeper, shot, form.entry);
     if (outcome.kind === 'refused') {
-      const { why } = outcome;
-      status.value = why.kind === 'gone' ? shotWords.status.gone : shotWords.status.notValid(why.path);
+      status.value = whyRefused(outcome.why);
       return;
     }
     keep(null);

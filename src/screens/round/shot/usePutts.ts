@@ -12,6 +12,7 @@ import { liveDraft } from '../../../logbook/live.ts';
 import type { DistanceUnit } from '../../distance.ts';
 import { shotWords } from '../../words/shot.ts';
 import { puttLength } from './puttLength.ts';
+import { whyRefused } from './whyRefused.ts';
 
 /** Name of the putt's length in the stored draft. */
 const SLOT = 'putt';
@@ -65,7 +66,7 @@ export function usePutts(
       say(shotWords.status.puttsFirst);
     } else {
       written.value = null;
-      say(outcome.why.kind === 'gone' ? shotWords.status.gone : shotWords.status.notValid(outcome.why.path));
+      say(whyRefused(outcome.why));
     }
   }
 

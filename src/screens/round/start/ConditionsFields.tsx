@@ -5,18 +5,18 @@ import { roundWords } from '../../words/round.ts';
 import { Field } from '../Field.tsx';
 import { Select } from '../Select.tsx';
 import type { ShownUnits } from '../shownUnits.ts';
+import type { ConditionNumber, ConditionsForm } from './conditionsForm.ts';
 import css from './StartRound.module.css';
-import type { NumberField, StartForm } from './startForm.ts';
 
 const { start: words } = roundWords;
 const hours = ['12', '1', '2', '3', '4', '5', '6', '7', '8', '9', '10', '11'];
 const forceWords = Object.fromEntries(windForces.map((force) => [String(force), words.forces[force]]));
 
 interface Props {
-  readonly form: StartForm;
+  readonly form: ConditionsForm;
   readonly units: ShownUnits;
-  readonly errors: Readonly<Partial<Record<NumberField, string>>>;
-  readonly onChange: (changes: Partial<StartForm>) => void;
+  readonly errors: Readonly<Partial<Record<ConditionNumber, string>>>;
+  readonly onChange: (changes: Partial<ConditionsForm>) => void;
 }
 
 /** Weather and ground of the day; every field may stay open. */
@@ -91,6 +91,14 @@ export function ConditionsFields({ form, units, errors, onChange }: Props) {
             words={forceWords}
             value={String(form.force)}
             onChoose={(force) => onChange({ force: windForces.find((each) => String(each) === force) ?? form.force })}
+          />
+          <Field
+            label={words.windSpeed(units.windSpeed)}
+            value={form.windSpeed}
+            keys="decimal"
+            note={words.windSpeedNote}
+            error={errors.windSpeed}
+            onInput={(windSpeed) => onChange({ windSpeed })}
           />
         </div>
       )}

@@ -157,9 +157,7 @@ export function StartRound({ keeper, rounds, clubs, units, lastBackupAt }: Props
         <details class={css.fold}>
           <summary>
             <strong>{words.conditions}</strong>
-            <span class={css.quiet}>
-              {read.kind === 'ok' && weatherWords(read.start.conditions, units.temperature)}
-            </span>
+            <span class={css.quiet}>{read.kind === 'ok' && weatherWords(read.start.conditions, units)}</span>
           </summary>
           <div>
             <ConditionsFields form={value} units={units} errors={errors.value} onChange={change} />

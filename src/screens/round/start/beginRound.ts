@@ -22,6 +22,7 @@ const FIELDS: Readonly<Record<string, NumberField>> = {
   'conditions.temperature_C': 'temperature',
   'conditions.altitude_m': 'altitude',
   'conditions.pressure_hPa': 'pressure',
+  'conditions.wind_mps': 'windSpeed',
 };
 
 /**
