@@ -1,8 +1,11 @@
 import { type Round, roundSchema } from '../golf/round.ts';
+import type { PlayEvent } from '../golf/rulesOfPlay.ts';
 import type { Image } from '../logbook/undoEntry.ts';
 import { binRound } from './binShot.ts';
+import { type ByTheRules, heldBack, openRoundOf } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type NotValid, type Outcome, written } from './outcome.ts';
+import type { Pen } from './pen.ts';
 import { valid } from './valid.ts';
 import { write } from './write.ts';
 
@@ -14,16 +17,33 @@ export type RoundChanges = Partial<
   >
 >;
 
-/** Changes what is noted of a round. */
+/** What a round by the Rules is played under: as it was at the start until the round is over. */
+const TERMS = ['play', 'bag', 'frozenBook', 'date'] as const;
+
+/** A change of what the open round is played under would thaw its book; the receiver may be switched off, not on. */
+async function termsEvents(pen: Pen, before: Round, changes: RoundChanges): Promise<PlayEvent[]> {
+  if ((await openRoundOf(pen.db))?.id !== before.id) return [];
+  const isOther = (key: (typeof TERMS)[number]) =>
+    changes[key] !== undefined && JSON.stringify(changes[key]) !== JSON.stringify(before[key]);
+  const events: PlayEvent[] = TERMS.some(isOther) ? [{ kind: 'change evidence' }] : [];
+  return changes.distanceDevices === true && !before.distanceDevices ? [...events, { kind: 'mark' }] : events;
+}
+
+/**
+ * Changes what is noted of a round. While it is played by the Rules it stays so, with its bag, its day and its
+ * frozen book, and a round without distance devices stays one.
+ */
 export function editRound(
   keeper: Keeper,
   roundId: string,
   changes: RoundChanges,
-): Promise<Outcome<Round, Gone | NotValid>> {
+): Promise<Outcome<Round, Gone | NotValid | ByTheRules>> {
   return keeper.line.after(() =>
-    write<Round, Gone | NotValid>(keeper, async (pen) => {
+    write<Round, Gone | NotValid | ByTheRules>(keeper, async (pen) => {
       const before = await pen.db.rounds.get(roundId);
       if (!before) return gone;
+      const held = await heldBack(pen.db, { kind: 'edit', roundId }, ...(await termsEvents(pen, before, changes)));
+      if (held) return held;
       const checked = valid(roundSchema, { ...before, ...changes });
       if (checked.kind === 'refused') return checked;
       const after = pen.stamped(checked.value, before.changedAt);
@@ -35,11 +55,13 @@ export function editRound(
 }
 
 /** Deletes a round with its shots; the bin keeps them together for thirty days. */
-export function deleteRound(keeper: Keeper, roundId: string): Promise<Outcome<undefined, Gone>> {
+export function deleteRound(keeper: Keeper, roundId: string): Promise<Outcome<undefined, Gone | ByTheRules>> {
   return keeper.line.after(() =>
-    write<undefined, Gone>(keeper, async (pen) => {
+    write<undefined, Gone | ByTheRules>(keeper, async (pen) => {
       const before = await pen.db.rounds.get(roundId);
       if (!before) return (await pen.db.bin.get(roundId)) ? written(undefined) : gone;
+      const held = await heldBack(pen.db, { kind: 'delete', roundId });
+      if (held) return held;
       const shots = await binRound(pen, before);
       const lost = shots.map((shot): Image => ({ of: 'shot', id: shot.id, roundId, before: shot, after: null }));
       await pen.remember('delete round', [{ of: 'round', id: roundId, before, after: null }, ...lost]);

@@ -1,6 +1,7 @@
 import { type Shot, shotSchema } from '../golf/shot.ts';
 import type { ShotChanges } from '../golf/shotEntry.ts';
 import { findShot, putShot, type ShotRef } from '../logbook/shotStore.ts';
+import { type ByTheRules, earlierHeldBack } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type NotValid, type Outcome, written } from './outcome.ts';
 import { shotSpec } from './shotSpec.ts';
@@ -17,19 +18,25 @@ function changesNothing(shot: Shot, changes: ShotChanges): boolean {
  * Another club takes the spec period it was in on the day of the round. Kept and tried again when the
  * store does not take it.
  */
-export function editShot(keeper: Keeper, ref: ShotRef, changes: ShotChanges): Promise<Outcome<Shot, Gone | NotValid>> {
+export function editShot(
+  keeper: Keeper,
+  ref: ShotRef,
+  changes: ShotChanges,
+): Promise<Outcome<Shot, Gone | NotValid | ByTheRules>> {
   const { id, roundId } = ref;
-  return keeper.line.add<Shot, Gone | NotValid>({
+  return keeper.line.add<Shot, Gone | NotValid | ByTheRules>({
     id: keeper.newId(),
     what: 'edit',
     roundId,
     shotId: id,
     apply: (shots) => shots.map((shot) => (shot.id === id ? { ...shot, ...changes } : shot)),
     run: () =>
-      write<Shot, Gone | NotValid>(keeper, async (pen) => {
+      write<Shot, Gone | NotValid | ByTheRules>(keeper, async (pen) => {
         const round = await pen.db.rounds.get(roundId);
         const before = await findShot(pen.db, { id, roundId });
         if (!round || !before) return gone;
+        const held = await earlierHeldBack(pen.db, roundId);
+        if (held) return held;
         if (changesNothing(before, changes)) return written(before);
         const clubId = changes.clubId === undefined ? before.clubId : changes.clubId;
         const specId = clubId === before.clubId ? before.specId : await shotSpec(pen.db, clubId, round);

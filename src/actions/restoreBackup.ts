@@ -6,6 +6,7 @@ import { NEVER_CHANGED } from '../golf/instant.ts';
 import type { Logbook } from '../golf/logbook.ts';
 import { readLogbook } from '../logbook/readLogbook.ts';
 import { mergeIn, replaceLogbook } from '../logbook/replaceLogbook.ts';
+import { heldBack } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import { type Outcome, refuse, written } from './outcome.ts';
 import { write } from './write.ts';
@@ -58,10 +59,8 @@ export function restoreBackup(
     return write<Restored, RestoreRefusal>(
       keeper,
       async (pen) => {
+        if (await heldBack(pen.db, { kind: 'import' })) return refuse({ kind: 'round by the Rules' });
         const here = await readLogbook(pen.db);
-        if (here.rounds.some((round) => !round.closed && round.play === 'rules')) {
-          return refuse({ kind: 'round by the Rules' });
-        }
         if (how === 'replace' || isUntouched(here)) {
           await replaceLogbook(pen.db, logbook);
           return written(countsOf(file, null));

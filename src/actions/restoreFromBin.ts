@@ -3,6 +3,7 @@ import { openRoundId } from '../logbook/roundStore.ts';
 import { findShot } from '../logbook/shotStore.ts';
 import type { Image } from '../logbook/undoEntry.ts';
 import { bringBackRound, bringBackShot } from './binShot.ts';
+import { type ByTheRules, heldBack } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type Outcome, written } from './outcome.ts';
 import { write } from './write.ts';
@@ -16,15 +17,18 @@ const MS_PER_DAY = 86_400_000;
  * Brings a deleted shot, or a deleted round with its shots, back. A shot whose round is gone must wait
  * for its round. A round that was open comes back closed when another is being played.
  */
-export function restoreFromBin(keeper: Keeper, binned: Binned): Promise<Outcome<undefined, Gone>> {
+export function restoreFromBin(keeper: Keeper, binned: Binned): Promise<Outcome<undefined, Gone | ByTheRules>> {
   return keeper.line.after(() =>
-    write<undefined, Gone>(keeper, async (pen) => {
+    write<undefined, Gone | ByTheRules>(keeper, async (pen) => {
       const { db } = pen;
       const kept = await db.bin.get(binned.id);
       if (!kept) {
         const there = binned.of === 'shot' ? await findShot(db, binned.shot) : await db.rounds.get(binned.id);
         return there ? written(undefined) : gone;
       }
+      const roundId = kept.of === 'shot' ? kept.shot.roundId : kept.id;
+      const held = await heldBack(db, { kind: 'edit', roundId });
+      if (held) return held;
       if (kept.of === 'shot') {
         if (!(await db.rounds.get(kept.shot.roundId))) return gone;
         const back = await bringBackShot(pen, kept.shot);

@@ -4,6 +4,7 @@ import { NEVER_CHANGED } from '../golf/instant.ts';
 import { putShot, shotsOfRound } from '../logbook/shotStore.ts';
 import type { Image } from '../logbook/undoEntry.ts';
 import { localDay } from './clock.ts';
+import { type ByTheRules, clubsHeldBack } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type NotValid, type Outcome, written } from './outcome.ts';
 import type { Pen } from './pen.ts';
@@ -16,17 +17,20 @@ import { write } from './write.ts';
  * @param changedFrom first day (`YYYY-MM-DD`) of a new build: a changed loft, lie, length, bounce, shaft
  *   or head starts a new spec period, and shots of rounds since that day go over to it. Absent: the
  *   record is corrected, and the club was always so.
+ *
+ * During a round by the Rules a build stays as it is (4.1a(3)), and so does what is said of the club's
+ * numbers; a new club comes into the bag only if one may be added (4.1b).
  */
 export function saveClub(
   keeper: Keeper,
   form: ClubForm,
   changedFrom: string | null = null,
-): Promise<Outcome<Club, Gone | NotValid>> {
+): Promise<Outcome<Club, Gone | NotValid | ByTheRules>> {
   const id = form.id ?? keeper.newId();
   const periodId = keeper.newId();
   const today = localDay(keeper.clock.now());
   return keeper.line.after(() =>
-    write<Club, Gone | NotValid>(keeper, async (pen) => {
+    write<Club, Gone | NotValid | ByTheRules>(keeper, async (pen) => {
       const before = (await pen.db.clubs.get(id)) ?? null;
       if (!before && form.id !== null) return gone;
       const { spec, ...said } = form;
@@ -35,6 +39,8 @@ export function saveClub(
         : [{ ...spec, id: periodId, from: changedFrom ?? NEVER_CHANGED.slice(0, 10) }];
       const checked = valid(clubSchema, { ...before, ...said, id, specPeriods });
       if (checked.kind === 'refused') return checked;
+      const held = await clubsHeldBack(pen.db, [{ before, after: checked.value }]);
+      if (held) return held;
       const club = pen.stamped(checked.value, ...(before ? [before.changedAt] : []));
       await pen.db.clubs.put(club);
       const shots = before && specPeriods.length > before.specPeriods.length ? await rebuilt(pen, club) : [];

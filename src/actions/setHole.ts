@@ -1,6 +1,7 @@
 import { type Hole, holeSchema } from '../golf/hole.ts';
 import { blankHole } from '../golf/newRound.ts';
 import type { Round } from '../golf/round.ts';
+import { type ByTheRules, earlierHeldBack } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import { type Gone, gone, type NotValid, type Outcome, written } from './outcome.ts';
 import type { Pen } from './pen.ts';
@@ -21,17 +22,19 @@ export function setHole(
   roundId: string,
   number: number,
   changes: HoleChanges,
-): Promise<Outcome<Hole, Gone | NotValid>> {
-  return keeper.line.add<Hole, Gone | NotValid>({
+): Promise<Outcome<Hole, Gone | NotValid | ByTheRules>> {
+  return keeper.line.add<Hole, Gone | NotValid | ByTheRules>({
     id: keeper.newId(),
     what: 'hole',
     roundId,
     shotId: null,
     apply: (shots) => shots,
     run: () =>
-      write<Hole, Gone | NotValid>(keeper, async (pen) => {
+      write<Hole, Gone | NotValid | ByTheRules>(keeper, async (pen) => {
         const before = await pen.db.rounds.get(roundId);
         if (!before) return gone;
+        const held = await earlierHeldBack(pen.db, roundId);
+        if (held) return held;
         const there = before.holes.find((hole) => hole.number === number);
         const checked = valid(holeSchema, { ...(there ?? blankHole(number)), ...changes });
         if (checked.kind === 'refused') return checked;

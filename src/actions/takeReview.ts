@@ -4,6 +4,7 @@ import { readReviewFile } from '../exchange/reviewFile.ts';
 import { later, stampOf } from '../exchange/stamp.ts';
 import type { Review } from '../golf/review.ts';
 import { readPlayer } from '../logbook/readLogbook.ts';
+import { heldBack } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import { type Outcome, refuse, written } from './outcome.ts';
 import { write } from './write.ts';
@@ -42,8 +43,7 @@ export function takeReview(keeper: Keeper, text: string): Promise<Outcome<TakenR
   const reading = readReviewFile(text);
   return write<TakenReview, TakeReviewRefusal>(keeper, async ({ db }) => {
     if (reading.kind === 'refused') return refuse({ kind: 'unreadable', refusals: reading.refusals });
-    const open = (await db.rounds.toArray()).some((round) => !round.closed && round.play === 'rules');
-    if (open) return refuse({ kind: 'round by the Rules' });
+    if (await heldBack(db, { kind: 'import' })) return refuse({ kind: 'round by the Rules' });
     const player = await readPlayer(db);
     if (player.id !== reading.value.playerId) return refuse({ kind: 'another player' });
     const taken = { new: 0, same: 0, beside: 0 };

@@ -1,8 +1,11 @@
+import { clubEvents } from '../golf/clubInPlay.ts';
+import type { Round } from '../golf/round.ts';
+import type { PlayEvent } from '../golf/rulesOfPlay.ts';
 import { ONLY } from '../logbook/database.ts';
-import { openRoundId } from '../logbook/roundStore.ts';
 import { findShot } from '../logbook/shotStore.ts';
 import type { Image, UndoEntry, UndoWhat } from '../logbook/undoEntry.ts';
 import { binRound, binShot, bringBackRound, bringBackShot, leaveTombstone, liftTombstone } from './binShot.ts';
+import { type ByTheRules, heldBack, openRoundOf } from './heldBack.ts';
 import type { Keeper } from './keeper.ts';
 import type { UnsavedWhat } from './line.ts';
 import { type Outcome, refuse, type Written, written } from './outcome.ts';
@@ -10,8 +13,12 @@ import type { Pen } from './pen.ts';
 import type { RoundOpen } from './startRound.ts';
 import { write } from './write.ts';
 
-/** Why nothing was taken back: there is nothing, or the record was changed elsewhere since. */
-export type UndoRefusal = { readonly kind: 'nothing to undo' } | { readonly kind: 'changed since' } | RoundOpen;
+/** Why nothing was taken back: there is nothing, the record was changed elsewhere since, or the Rules hold it. */
+export type UndoRefusal =
+  | { readonly kind: 'nothing to undo' }
+  | { readonly kind: 'changed since' }
+  | RoundOpen
+  | ByTheRules;
 
 const WHAT: Readonly<Record<UnsavedWhat, UndoWhat>> = {
   log: 'log shot',
@@ -23,7 +30,8 @@ const WHAT: Readonly<Record<UnsavedWhat, UndoWhat>> = {
 
 /**
  * Takes back the last action that can be taken back. A change that is still unsaved is the last: it is
- * given up. What was changed elsewhere since is left alone. The stack outlives a reload.
+ * given up. What was changed elsewhere since is left alone. The stack outlives a reload. While a round
+ * by the Rules is open nothing is taken back that its frozen book rests on.
  */
 export function undo(keeper: Keeper): Promise<Outcome<UndoEntry, UndoRefusal>> {
   return keeper.line.after(async (): Promise<Outcome<UndoEntry, UndoRefusal>> => {
@@ -38,11 +46,34 @@ export function undo(keeper: Keeper): Promise<Outcome<UndoEntry, UndoRefusal>> {
   });
 }
 
+/** What holds of a round beyond its shots and its score: whether the Rules apply, the bag, the freeze. */
+function terms({ play, bag, distanceDevices, frozenBook, date }: Round): string {
+  return JSON.stringify([play, bag, distanceDevices, frozenBook, date]);
+}
+
+/** What taking the entry back is in the eyes of the Rules, while the round is open. */
+async function eventsOf(pen: Pen, open: Round, entry: UndoEntry): Promise<PlayEvent[]> {
+  const events: PlayEvent[] = [];
+  for (const image of entry.images) {
+    if (image.of === 'club') {
+      const now = (await pen.db.clubs.get(image.id)) ?? null;
+      events.push(...clubEvents(open.bag, now, image.before));
+    } else if (image.of === 'round') {
+      const isOfOpen = image.id === open.id && (image.before === null || terms(image.before) === terms(open));
+      events.push({ kind: 'undo', of: isOfOpen ? 'open round' : 'evidence' });
+    } else events.push({ kind: 'undo', of: image.roundId === open.id ? 'open round' : 'evidence' });
+  }
+  return events;
+}
+
 async function takeBack(pen: Pen, entry: UndoEntry): Promise<Written<UndoEntry, UndoRefusal>> {
   if (!(await pen.db.undo.get(entry.at))) return written(entry);
-  const open = await openRoundId(pen.db);
+  const round = await openRoundOf(pen.db);
+  const open = round?.id ?? null;
   const reopens = entry.images.find((image) => image.of === 'round' && image.before?.closed === false);
   if (reopens && open !== null && open !== reopens.id) return refuse({ kind: 'round open', roundId: open });
+  const held = round ? await heldBack(pen.db, ...(await eventsOf(pen, round, entry))) : null;
+  if (held) return held;
   await pen.db.undo.delete(entry.at);
   for (const image of entry.images) {
     if ((await stampNow(pen, image)) !== image.after) return refuse({ kind: 'changed since' });

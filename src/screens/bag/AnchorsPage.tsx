@@ -17,6 +17,7 @@ import { anchorsOf } from './anchorsOf.ts';
 import { isBagHeld } from './bagLaw.ts';
 import css from './ClubPage.module.css';
 import { carryText, readCarry } from './clubText.ts';
+import { whyClub } from './whyClub.ts';
 
 interface Props {
   readonly keeper: Keeper;
@@ -55,7 +56,7 @@ export function AnchorsPage({ keeper, clubs, today, round }: Props) {
     isSaving.value = false;
     if (saved.kind === 'saved') goTo('bag');
     else if (saved.kind === 'unsaved') trouble.value = words.storage.why(saved.why);
-    else trouble.value = saved.why.kind === 'gone' ? bagWords.gone : bagWords.club.wrong.claimed;
+    else trouble.value = saved.why.kind === 'not valid' ? bagWords.club.wrong.claimed : whyClub(saved.why);
   };
   const field = (club: Club) => (
     <Field

@@ -16,6 +16,7 @@ import css from './BagPage.module.css';
 import { isBagHeld, whyNotIn } from './bagLaw.ts';
 import { ClubRow } from './ClubRow.tsx';
 import { clubsInOrder } from './clubsInOrder.ts';
+import { whyClub } from './whyClub.ts';
 
 interface Props {
   readonly clubs: readonly Club[];
@@ -44,7 +45,8 @@ export function BagPage({ clubs, today, isFile, round }: Props) {
       return;
     }
     const put = await putInBag(keeper, clubId, true);
-    trouble.value = put.kind === 'unsaved' ? words.storage.why(put.why) : put.kind === 'refused' ? bagWords.gone : null;
+    trouble.value =
+      put.kind === 'unsaved' ? words.storage.why(put.why) : put.kind === 'refused' ? whyClub(put.why) : null;
   };
   const begin = async () => {
     const begun = await startBag(keeper, 'typical');

@@ -21,6 +21,7 @@ import { ClubFields } from './ClubFields.tsx';
 import css from './ClubPage.module.css';
 import { blankClub, type ClubNumber, type ClubText, clubTextOf, readClub } from './clubText.ts';
 import { EarlierBuilds } from './EarlierBuilds.tsx';
+import { whyClub } from './whyClub.ts';
 
 interface Props {
   readonly keeper: Keeper;
@@ -83,7 +84,7 @@ export function ClubPage({ keeper, club, clubs, round, isNamed = false }: Props)
     isSaving.value = false;
     if (saved.kind === 'saved') goTo('bag');
     else if (saved.kind === 'unsaved') trouble.value = words.storage.why(saved.why);
-    else trouble.value = saved.why.kind === 'gone' ? bagWords.gone : bagWords.club.notValid(saved.why.path);
+    else trouble.value = whyClub(saved.why);
   };
   const remove = async () => {
     if (!before) return;
@@ -94,7 +95,7 @@ export function ClubPage({ keeper, club, clubs, round, isNamed = false }: Props)
       return;
     }
     isSaving.value = false;
-    trouble.value = removed.kind === 'unsaved' ? words.storage.why(removed.why) : bagWords.gone;
+    trouble.value = removed.kind === 'unsaved' ? words.storage.why(removed.why) : whyClub(removed.why);
   };
   const title = before ? clubName(before.club, before.spec) : bagWords.club.new;
   return (
