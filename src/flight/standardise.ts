@@ -50,7 +50,7 @@ export interface UnreachableRise {
 
 export type Adjustment = Adjusted | NotAdjustable | UnreachableRise;
 
-/** A stronger wind, as noted at its own height, is not adjusted for, m/s (25 mph). Own rule. */
+/** A stronger wind, at the height a golfer feels it, is not adjusted for, m/s (25 mph). Own rule. */
 const STRONGEST_WIND = 11.176;
 /** A noted wind speed is taken as right to ± 20 %, one standard deviation. Own estimate. */
 const WIND_SPEED_SHARE = 0.2;
@@ -110,6 +110,11 @@ export function standardiser(launch: ClubLaunch): Standardiser {
   return { launch, perHeadwind, calmCarry };
 }
 
+/** Strength of a wind at the height a golfer feels it, against that at its own. */
+function shareFelt({ reference_m, roughness_m }: Wind): number {
+  return windShare(FELT_HEIGHT, reference_m, roughness_m);
+}
+
 interface WindEffect {
   readonly log: number;
   readonly model: number;
@@ -124,7 +129,7 @@ function knownWind(ready: Standardiser, density: number, calmCarry: number, wind
   const flown = carry(launch, density, wind);
   if (flown < LEAST_CARRY_M) return null;
   const log = Math.log(flown / calmCarry);
-  const at2 = windShare(FELT_HEIGHT, wind.reference_m, wind.roughness_m);
+  const at2 = shareFelt(wind);
   return {
     log,
     model: Math.abs(log) * errorShare(wind.head_mps >= 0 ? 'headwind' : 'tailwind', launch.club.loft_deg),
@@ -159,7 +164,7 @@ function unknownWind(ready: Standardiser, density: number, calm: number, mps: nu
  * The slope is added, not scaled: the stock shot's level carry less its carry to that height, in this air and wind.
  *
  * @param rise_m height of the landing point above the ball; negative: below.
- * @returns `adjusted`; `not adjustable` above 25 mph of wind, or when the standard deviation is above both the
+ * @returns `adjusted`; `not adjustable` above 25 mph of wind as felt, or when the standard deviation is above both the
  *   adjustment and 15 % of the carry; `unreachable` when the landing point lies above the top of the flight.
  * @throws RangeError when the rise is not finite or the density outside 0 to 2 kg/m³.
  * Source: trajectory.ts; error shares our own (adjustmentError.ts).
@@ -170,8 +175,12 @@ export function standardise(ready: Standardiser, conditions: FlightConditions, r
   const loft = launch.club.loft_deg;
   const noted = conditions.wind;
   const speed = noted.kind === 'known' ? Math.hypot(noted.wind.head_mps, noted.wind.fromRight_mps) : noted.mps;
-  if (!(speed <= STRONGEST_WIND + 1e-9)) {
-    return { kind: 'not adjustable', why: `the wind, ${speed.toFixed(0)} m/s, is stronger than 25 mph (11 m/s)` };
+  const felt = speed * (noted.kind === 'known' ? shareFelt(noted.wind) : shareFelt(headwind(0, noted.reference_m)));
+  if (!(felt <= STRONGEST_WIND + 1e-9)) {
+    return {
+      kind: 'not adjustable',
+      why: `the wind, ${felt.toFixed(0)} m/s as felt, is stronger than 25 mph (11 m/s)`,
+    };
   }
   const standard = launch.standardCarry_m;
   const calm = ready.calmCarry(density);

@@ -150,6 +150,15 @@ test('25 mph is adjusted, a little more is not and says the wind', () => {
   if (more.kind === 'not adjustable') expect(more.why).toMatch(/stronger than 25 mph/);
 });
 
+test('the same wind is judged alike at whatever height it was noted', () => {
+  // Source: logarithmic profile, z0 = .03 m: 12 m/s at 10 m is ln(67.7)/ln(334.3) × 12 = 8.7 m/s at 2 m.
+  const high = adjusted(standardise(SEVEN, inWind(12, 12, STANDARD_DENSITY, 10), 0));
+  const felt = adjusted(standardise(SEVEN, inWind(12, 8.7, STANDARD_DENSITY, 2), 0));
+  expect(high.windLog).toBeCloseTo(felt.windLog, 2);
+  const gale = standardise(SEVEN, inWind(12, 16, STANDARD_DENSITY, 10), 0);
+  expect(gale.kind).toBe('not adjustable');
+});
+
 test('an adjustment less sure than it is large is kept, with what it is unsure by', () => {
   const cross = adjusted(standardise(SEVEN, inWind(3, 2), 0));
   expect(cross.sigmas.totalLog).toBeGreaterThan(Math.abs(cross.windLog));
@@ -161,7 +170,7 @@ test('an adjustment less sure than it is large is kept, with what it is unsure b
 });
 
 test('one that is a mere guess is not adjustable and says so', () => {
-  const result = standardise(SEVEN, inWind(2, 9, 0.7, 0.1), 0);
+  const result = standardise(SEVEN, inWind(6, 9, 1.75), 0);
   expect(result.kind).toBe('not adjustable');
   if (result.kind === 'not adjustable') expect(result.why).toMatch(/less sure than it is large/);
 });
@@ -210,11 +219,10 @@ test('the error is the share of the effect its cause and club have', () => {
   expect(errorShare('down', 64)).toBe(0.1);
 });
 
-test('a pitch that the wind would blow back is not adjustable and says so', () => {
-  const lob = standardiser(launched(club('wedge', 60), 20));
-  const ground = metres(0.1);
-  const unknown = { kind: 'direction unknown', mps: metresPerSecond(11), reference_m: ground } as const;
-  for (const conditions of [inWind(12, 11, STANDARD_DENSITY, 0.1), { ...CALM_DAY, wind: unknown }]) {
+test('a high ball that the wind would blow back is not adjustable and says so', () => {
+  const lob = standardiser(launched(club('wedge', 60), 75));
+  const unknown = { kind: 'direction unknown', mps: metresPerSecond(11), reference_m: metres(2) } as const;
+  for (const conditions of [inWind(12, 11, 2), { ...CALM_DAY, density: 2, wind: unknown }]) {
     expect(standardise(lob, conditions, 0)).toEqual({
       kind: 'not adjustable',
       why: 'in this wind the shot would carry next to nothing',
