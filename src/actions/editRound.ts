@@ -1,5 +1,6 @@
 import { type Round, roundSchema } from '../golf/round.ts';
 import type { PlayEvent } from '../golf/rulesOfPlay.ts';
+import { sameFreeze } from '../golf/shownLogbook.ts';
 import type { Image } from '../logbook/undoEntry.ts';
 import { binRound } from './binShot.ts';
 import { type ByTheRules, heldBack, openRoundOf } from './heldBack.ts';
@@ -17,20 +18,15 @@ export type RoundChanges = Partial<
   >
 >;
 
-/** What a round by the Rules is played under: as it was at the start until the round is over. */
-const TERMS = ['play', 'bag', 'frozenBook', 'date'] as const;
-
-/** A change of what the open round is played under would thaw its book; the receiver may be switched off, not on. */
-async function termsEvents(pen: Pen, before: Round, changes: RoundChanges): Promise<PlayEvent[]> {
+/** A change of what the freeze rests on would thaw the book; the receiver may be switched off, not on. */
+async function freezeEvents(pen: Pen, before: Round, changes: RoundChanges): Promise<PlayEvent[]> {
   if ((await openRoundOf(pen.db))?.id !== before.id) return [];
-  const isOther = (key: (typeof TERMS)[number]) =>
-    changes[key] !== undefined && JSON.stringify(changes[key]) !== JSON.stringify(before[key]);
-  const events: PlayEvent[] = TERMS.some(isOther) ? [{ kind: 'change evidence' }] : [];
+  const events: PlayEvent[] = sameFreeze(before, { ...before, ...changes }) ? [] : [{ kind: 'change evidence' }];
   return changes.distanceDevices === true && !before.distanceDevices ? [...events, { kind: 'mark' }] : events;
 }
 
 /**
- * Changes what is noted of a round. While it is played by the Rules it stays so, with its bag, its day and its
+ * Changes what is noted of a round. While it is played by the Rules it stays so, with its bag and its
  * frozen book, and a round without distance devices stays one.
  */
 export function editRound(
@@ -42,7 +38,7 @@ export function editRound(
     write<Round, Gone | NotValid | ByTheRules>(keeper, async (pen) => {
       const before = await pen.db.rounds.get(roundId);
       if (!before) return gone;
-      const held = await heldBack(pen.db, { kind: 'edit', roundId }, ...(await termsEvents(pen, before, changes)));
+      const held = await heldBack(pen.db, { kind: 'edit', roundId }, ...(await freezeEvents(pen, before, changes)));
       if (held) return held;
       const checked = valid(roundSchema, { ...before, ...changes });
       if (checked.kind === 'refused') return checked;

@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { liveSettings } from '../logbook/live.ts';
+import { permissions } from '../golf/permissions.ts';
+import { liveOpenRound, liveSettings } from '../logbook/live.ts';
 import { type Keeper, type KeeperOptions, keepLogbook, OWN_LOGBOOK } from './keeper.ts';
 
 /** Name of the demo season in the browser's store. */
@@ -17,13 +18,18 @@ export interface Shelf {
   readonly shown: ReadonlySignal<Keeper>;
 }
 
-/** Opens the shelf. Which logbook is shown stands in the settings of the own one. */
+/**
+ * Opens the shelf. Which logbook is shown stands in the settings of the own one; while a round by the Rules is
+ * open in it, it is the own one whatever they say.
+ */
 export function openShelf(options: Omit<KeeperOptions, 'name'> = {}): Shelf {
   const own = keepLogbook({ ...options, name: OWN_LOGBOOK });
   const demo = keepLogbook({ ...options, name: DEMO_LOGBOOK });
   const shown = computed(() => {
     const settings = liveSettings(own.connection).value;
-    return settings.kind === 'ready' && settings.value.showing === 'demo' ? demo : own;
+    if (settings.kind !== 'ready' || settings.value.showing !== 'demo') return own;
+    const open = liveOpenRound(own.connection).value;
+    return open.kind === 'ready' && !permissions(open.value?.round ?? null).importing ? own : demo;
   });
   return { own, demo, shown };
 }

@@ -1,6 +1,7 @@
 import { clubEvents } from '../golf/clubInPlay.ts';
 import type { Round } from '../golf/round.ts';
 import type { PlayEvent } from '../golf/rulesOfPlay.ts';
+import { sameFreeze } from '../golf/shownLogbook.ts';
 import { ONLY } from '../logbook/database.ts';
 import { findShot } from '../logbook/shotStore.ts';
 import type { Image, UndoEntry, UndoWhat } from '../logbook/undoEntry.ts';
@@ -46,11 +47,6 @@ export function undo(keeper: Keeper): Promise<Outcome<UndoEntry, UndoRefusal>> {
   });
 }
 
-/** What holds of a round beyond its shots and its score: whether the Rules apply, the bag, the freeze. */
-function terms({ play, bag, distanceDevices, frozenBook, date }: Round): string {
-  return JSON.stringify([play, bag, distanceDevices, frozenBook, date]);
-}
-
 /** What taking the entry back is in the eyes of the Rules, while the round is open. */
 async function eventsOf(pen: Pen, open: Round, entry: UndoEntry): Promise<PlayEvent[]> {
   const events: PlayEvent[] = [];
@@ -59,8 +55,9 @@ async function eventsOf(pen: Pen, open: Round, entry: UndoEntry): Promise<PlayEv
       const now = (await pen.db.clubs.get(image.id)) ?? null;
       events.push(...clubEvents(open.bag, now, image.before));
     } else if (image.of === 'round') {
-      const isOfOpen = image.id === open.id && (image.before === null || terms(image.before) === terms(open));
+      const isOfOpen = image.id === open.id && (image.before === null || sameFreeze(image.before, open));
       events.push({ kind: 'undo', of: isOfOpen ? 'open round' : 'evidence' });
+      if (image.id === open.id && image.before?.distanceDevices && !open.distanceDevices) events.push({ kind: 'mark' });
     } else events.push({ kind: 'undo', of: image.roundId === open.id ? 'open round' : 'evidence' });
   }
   return events;

@@ -23,6 +23,12 @@ function frozenAt(round: Round): string {
   return round.frozenBook?.at ?? round.startedAt ?? `${round.date}T00:00:00.000Z`;
 }
 
+/** Whether the book is frozen the same with both states of a round: by the Rules or not, with that bag, at that instant. */
+export function sameFreeze(one: Round, other: Round): boolean {
+  const freeze = (round: Round) => JSON.stringify([round.play, round.bag, frozenAt(round), round.frozenBook?.hash]);
+  return freeze(one) === freeze(other);
+}
+
 /**
  * What numbers may be reckoned from now. While a round by the Rules is open this is the logbook as it
  * stood at its start: the round and its shots are not in it, and the clubs are those of its bag, so

@@ -1,12 +1,14 @@
 import { effect, untracked } from '@preact/signals';
 import type { Shelf } from '../actions/shelf.ts';
+import { permissions } from '../golf/permissions.ts';
 import { latestShot, type ShownLogbook, sameRecords, shownLogbook } from '../golf/shownLogbook.ts';
 import { liveLogbook, liveOpenRound, livePlayer, liveSettings } from '../logbook/live.ts';
 import { openBook } from './openBook.ts';
 import { lookedAt, type OpenLogbook, openLogbook } from './openLogbook.ts';
+import { isQuiet } from './quiet.ts';
 import { route } from './route.ts';
 import { applySettings } from './theme.ts';
-import { ownUnit } from './unit.ts';
+import { chosenUnit, ownUnit } from './unit.ts';
 
 /** Whether the same book follows from both, so that it need not be reckoned anew. */
 function isSameBook(one: OpenLogbook | null, other: ShownLogbook, from: OpenLogbook['from']): boolean {
@@ -19,9 +21,13 @@ function isSameBook(one: OpenLogbook | null, other: ShownLogbook, from: OpenLogb
   );
 }
 
-/** Whether anybody looks at numbers. While shots are logged the whole logbook is not read anew with each of them. */
-function areNumbersWanted(): boolean {
-  return route.value[0] === 'yardages' || route.value[0] === 'bag' || openBook.value.kind !== 'ready';
+/**
+ * Whether anybody looks at numbers, or soon may. While shots are logged the whole logbook is not read anew with
+ * each of them; and it is not read while the app starts, so that seasons of shots do not hold up the first tap.
+ */
+function areNumbersWanted(isPractice: boolean): boolean {
+  if (route.value[0] === 'yardages' || route.value[0] === 'bag') return true;
+  return openBook.value.kind !== 'ready' && (isPractice || isQuiet.value);
 }
 
 /**
@@ -30,17 +36,27 @@ function areNumbersWanted(): boolean {
  */
 export function followShelf(shelf: Shelf): void {
   effect(() => {
+    // A file that is looked at is a book of somebody else, or another reading of one's own: not in a round by the Rules.
+    if (!lookedAt.value) return;
+    const open = liveOpenRound(shelf.own.connection).value;
+    if (open.kind !== 'ready' || permissions(open.value?.round ?? null).importing) return;
+    chosenUnit.value = null;
+    lookedAt.value = null;
+  });
+  effect(() => {
     const file = lookedAt.value;
     if (file) {
       openLogbook.value = file;
       return;
     }
     const settings = liveSettings(shelf.own.connection).value;
-    if (settings.kind !== 'ready' || !areNumbersWanted()) return;
     const { connection, clock } = shelf.shown.value;
+    const open = liveOpenRound(connection).value;
+    // The wedge ladder is laid out by the numbers.
+    const isPractice = open.kind === 'ready' && open.value?.round.play === 'practice ground';
+    if (settings.kind !== 'ready' || !areNumbersWanted(isPractice)) return;
     const isDemo = connection === shelf.demo.connection;
     const logbook = liveLogbook(connection).value;
-    const open = liveOpenRound(connection).value;
     const exported = liveSettings(connection).value;
     if (logbook.kind !== 'ready' || open.kind !== 'ready' || exported.kind !== 'ready') return;
     untracked(() => {

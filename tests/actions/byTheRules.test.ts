@@ -1,3 +1,4 @@
+import { effect } from '@preact/signals';
 import { expect, test } from 'vitest';
 import { putInBag, removeClub, replaceInBag, saveClaims, startBag } from '../../src/actions/bagChanges.ts';
 import { closeRound } from '../../src/actions/closeRound.ts';
@@ -6,12 +7,15 @@ import { deleteRound, editRound } from '../../src/actions/editRound.ts';
 import { editShot } from '../../src/actions/editShot.ts';
 import { exportBackup } from '../../src/actions/exportBackup.ts';
 import type { Keeper } from '../../src/actions/keeper.ts';
+import { loadDemo } from '../../src/actions/loadDemo.ts';
 import { logShot } from '../../src/actions/logShot.ts';
 import { moveShot } from '../../src/actions/moveShot.ts';
 import { restoreBackup } from '../../src/actions/restoreBackup.ts';
 import { restoreFromBin } from '../../src/actions/restoreFromBin.ts';
 import { saveClub } from '../../src/actions/saveClub.ts';
+import { saveSettings } from '../../src/actions/saveSettings.ts';
 import { setHole } from '../../src/actions/setHole.ts';
+import { openShelf } from '../../src/actions/shelf.ts';
 import { undo } from '../../src/actions/undo.ts';
 import { composeBook } from '../../src/book/composeBook.ts';
 import type { Club } from '../../src/golf/club.ts';
@@ -78,13 +82,15 @@ test('undo takes back what was done in the round, and nothing before it that the
   saved(await undo(keeper));
 });
 
-test('a round by the Rules stays one, with its bag, its day and its freeze, and without distance devices', async () => {
-  const { keeper, round } = await playing(13);
-  for (const changes of [{ play: 'casual' as const }, { bag: ['x'] }, { frozenBook: null }, { date: '2026-05-01' }]) {
+test('a round by the Rules stays one, with its bag and its freeze, and without distance devices', async () => {
+  const { keeper, round, before } = await playing(13);
+  for (const changes of [{ play: 'casual' as const }, { bag: ['x'] }, { frozenBook: null }]) {
     expect(refused(await editRound(keeper, round.id, changes))).toEqual(held('4.3a'));
   }
   expect(refused(await editRound(keeper, round.id, { distanceDevices: true }))).toEqual(held('G-5'));
   expect(saved(await editRound(keeper, round.id, { tees: 'back' })).tees).toBe('back');
+  expect(saved(await editRound(keeper, round.id, { date: '2026-05-31' })).date).toBe('2026-05-31');
+  expect(await shownNumbers(keeper)).toBe(before);
 });
 
 test('shots, holes and rounds of earlier days stay as they are, in the bin and out of it', async () => {
@@ -160,4 +166,25 @@ test('nothing is restored during the round, and everything after it', async () =
   }
   saved(await closeRound(keeper, round.id));
   saved(await restoreBackup(keeper, backup.text, 'merge'));
+});
+
+test('settings that would show another book are without effect until the round is over', async () => {
+  const mine = phone('mine');
+  const shelf = openShelf({ factory: mine.factory, clock: mine.clock, newId: mine.newId });
+  const shown: string[] = [];
+  const stop = effect(() => {
+    shown.push(shelf.shown.value.connection.name);
+  });
+  const season = await exportBackup(shelf.own);
+  if (season.kind !== 'ok') throw new Error('not exported');
+  saved(await loadDemo(shelf, season.text));
+  await expect.poll(() => shown.at(-1)).toBe('carrybook-demo');
+  const round = await aRound(shelf.own, { play: 'rules' });
+  await expect.poll(() => shown.at(-1)).toBe('carrybook');
+  saved(await saveSettings(shelf.own, { showing: 'demo' }));
+  expect(refused(await loadDemo(shelf, season.text)).kind).toBe('round by the Rules');
+  expect(shown.at(-1)).toBe('carrybook');
+  saved(await closeRound(shelf.own, round.id));
+  await expect.poll(() => shown.at(-1)).toBe('carrybook-demo');
+  stop();
 });

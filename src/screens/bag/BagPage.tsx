@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { putInBag, startBag } from '../../actions/bagChanges.ts';
+import { putInBag, replaceInBag, startBag } from '../../actions/bagChanges.ts';
 import { bagGate } from '../../golf/bagGate.ts';
 import type { Club } from '../../golf/club.ts';
 import type { Round } from '../../golf/round.ts';
@@ -16,6 +16,7 @@ import css from './BagPage.module.css';
 import { isBagHeld, whyNotIn } from './bagLaw.ts';
 import { ClubRow } from './ClubRow.tsx';
 import { clubsInOrder } from './clubsInOrder.ts';
+import { ReplaceClub } from './ReplaceClub.tsx';
 import { whyClub } from './whyClub.ts';
 
 interface Props {
@@ -31,6 +32,8 @@ interface Props {
 export function BagPage({ clubs, today, isFile, round }: Props) {
   const keeper = useKeeper();
   const trouble = useSignal<string | null>(null);
+  /** The club that may only come in the place of a damaged one; null: none is asked about. */
+  const asking = useSignal<string | null>(null);
   const inOrder = clubsInOrder(clubs, today);
   const inBag = inOrder.filter(({ club }) => club.inBag);
   const outOfBag = inOrder.filter(({ club }) => !club.inBag);
@@ -42,12 +45,20 @@ export function BagPage({ clubs, today, isFile, round }: Props) {
     const why = whyNotIn(round, clubs, clubId);
     if (why) {
       trouble.value = why;
+      asking.value = clubId;
       return;
     }
     const put = await putInBag(keeper, clubId, true);
     trouble.value =
       put.kind === 'unsaved' ? words.storage.why(put.why) : put.kind === 'refused' ? whyClub(put.why) : null;
   };
+  const replace = async (clubId: string, by: string) => {
+    const put = await replaceInBag(keeper, clubId, by, 'damaged without abuse');
+    asking.value = null;
+    trouble.value =
+      put.kind === 'unsaved' ? words.storage.why(put.why) : put.kind === 'refused' ? whyClub(put.why) : null;
+  };
+  const by = outOfBag.find(({ club }) => club.id === asking.value);
   const begin = async () => {
     const begun = await startBag(keeper, 'typical');
     if (begun.kind === 'saved') goTo('bag', 'anchors');
@@ -102,6 +113,17 @@ export function BagPage({ clubs, today, isFile, round }: Props) {
               </a>
             )}
           </div>
+        )}
+        {by && (
+          <ReplaceClub
+            by={by}
+            carried={inBag}
+            onChoose={(clubId) => void replace(clubId, by.club.id)}
+            onNone={() => {
+              asking.value = null;
+              trouble.value = null;
+            }}
+          />
         )}
         {outOfBag.length > 0 && (
           <section aria-labelledby="out-of-bag">

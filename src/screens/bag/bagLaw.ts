@@ -1,11 +1,12 @@
 import { bagChanged } from '../../golf/bagInPlay.ts';
 import type { Club } from '../../golf/club.ts';
+import { permissions } from '../../golf/permissions.ts';
 import type { Round } from '../../golf/round.ts';
-import { bagWords } from '../words/bag.ts';
+import { byTheRules } from '../words/byTheRules.ts';
 
 /** Whether a round by the Rules is being played: builds and claims stay as they are until it is over. */
 export function isBagHeld(round: Round | null): boolean {
-  return round !== null && !round.closed && round.play === 'rules';
+  return !permissions(round).changingEvidence;
 }
 
 /** Why a club may not be put into the bag now, in words; null: it may. */
@@ -14,5 +15,5 @@ export function whyNotIn(round: Round | null, clubs: readonly Club[], clubId: st
   const carried = clubs.filter((club) => club.inBag).map((club) => club.id);
   const verdict = bagChanged({ startedWith: round.bag.length, carried }, { kind: 'add', clubId, from: 'elsewhere' });
   if (verdict.kind === 'allowed') return null;
-  return verdict.clause === '4.1b' ? bagWords.notNow['4.1b'] : bagWords.notNow.other(verdict.clause);
+  return byTheRules[verdict.clause];
 }

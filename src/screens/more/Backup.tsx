@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { exportBackup, noteBackup } from '../../actions/exportBackup.ts';
+import { permissions } from '../../golf/permissions.ts';
 import { liveOpenRound, liveRounds, liveSettings } from '../../logbook/live.ts';
 import { moment } from '../day.ts';
 import press from '../parts/Press.module.css';
@@ -21,7 +22,7 @@ export function Backup() {
   const settings = liveSettings(own.connection).value;
   const rounds = liveRounds(own.connection).value;
   const open = liveOpenRound(own.connection).value;
-  const isByTheRules = open.kind === 'ready' && open.value?.round.play === 'rules';
+  const maySend = open.kind !== 'ready' || permissions(open.value?.round ?? null).sharing;
   const last = settings.kind === 'ready' ? settings.value.lastBackupAt : null;
   const due = backupDue(rounds.kind === 'ready' ? rounds.value : [], last, new Date(own.clock.now()).toISOString());
   const backUp = async (how: 'save' | 'share') => {
@@ -56,7 +57,7 @@ export function Backup() {
         <button type="button" class={`${press.press} ${press.main}`} onClick={() => void backUp('save')}>
           {moreWords.backup.save}
         </button>
-        {canShare && !isByTheRules && (
+        {canShare && maySend && (
           <button type="button" class={press.press} onClick={() => void backUp('share')}>
             {moreWords.backup.share}
           </button>
@@ -65,6 +66,7 @@ export function Backup() {
           {moreWords.backup.restore}
         </a>
       </div>
+      {!maySend && <p>{moreWords.backup.byTheRules}</p>}
       <p role="status">{news.value}</p>
       <p role="alert" class={css.warn}>
         {trouble.value}

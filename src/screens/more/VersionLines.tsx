@@ -1,3 +1,4 @@
+import { permissions } from '../../golf/permissions.ts';
 import { liveOpenRound } from '../../logbook/live.ts';
 import { updater, updateState } from '../appUpdate.ts';
 import press from '../parts/Press.module.css';
@@ -12,21 +13,21 @@ const { update: says } = moreWords;
 export function VersionLines() {
   const { own } = useShelf();
   const open = liveOpenRound(own.connection).value;
-  const isInRound = open.kind === 'ready' && open.value !== null;
+  const mayUpdate = open.kind !== 'ready' || permissions(open.value?.round ?? null).updating;
   const { kind } = updateState.value;
-  const said = kind === 'waiting' && isInRound ? says.waitingInRound : says[kind];
+  const said = (kind === 'waiting' || kind === 'elsewhere') && !mayUpdate ? says.waitingInRound : says[kind];
   return (
     <section class={css.group} aria-labelledby="version">
       <h2 id="version">{says.title}</h2>
       <p>{says.version(version)}</p>
       <p role="status">{said}</p>
       <div class={css.keys}>
-        {kind === 'waiting' && (
+        {kind === 'waiting' && mayUpdate && (
           <button type="button" class={press.press} onClick={() => updater.value?.apply()}>
             {says.apply}
           </button>
         )}
-        {kind === 'elsewhere' && (
+        {kind === 'elsewhere' && mayUpdate && (
           <button type="button" class={press.press} onClick={() => location.reload()}>
             {says.reload}
           </button>

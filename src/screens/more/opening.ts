@@ -5,6 +5,7 @@ import type { Shelf } from '../../actions/shelf.ts';
 import type { CarrybookFile } from '../../exchange/carrybookFile.ts';
 import type { Refusal } from '../../exchange/refusal.ts';
 import type { TeamFile } from '../../exchange/teamFile.ts';
+import { permissions } from '../../golf/permissions.ts';
 import { openRoundId } from '../../logbook/roundStore.ts';
 import { compute } from '../../worker/compute.ts';
 import { lookedAt } from '../openLogbook.ts';
@@ -79,7 +80,7 @@ async function isByTheRules({ own }: Shelf): Promise<boolean> {
     const id = await openRoundId(db);
     return id === null ? undefined : db.rounds.get(id);
   });
-  return open.kind === 'ok' && open.value?.play === 'rules';
+  return open.kind === 'ok' && !permissions(open.value ?? null).importing;
 }
 
 /** Reads a file of this device in the worker and opens it; what is wrong with it is shown on the opening page. */

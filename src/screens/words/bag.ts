@@ -25,9 +25,11 @@ export const bagWords = {
   putInWhat: (club: string) => `Put ${club} in the bag`,
   byTheRules:
     'A round by the Rules is being played. The builds of the clubs and your own word for them stay as they are until it is over.',
-  notNow: {
-    '4.1b': 'Not now: the Rules let you add a club only if you started with fewer than 14 (Rule 4.1b).',
-    other: (clause: string) => `Not now: Rule ${clause} does not allow it during the round.`,
+  replace: {
+    title: (by: string) => `${by} in the place of which club?`,
+    why: 'Only a club damaged in this round, and not in anger, may be replaced (Rule 4.1a(2)). It leaves the bag for the rest of the round.',
+    which: (club: string) => `${club} was damaged`,
+    none: 'None was damaged',
   },
   club: {
     new: 'A new club',

@@ -46,6 +46,8 @@ export const moreWords = {
       `${counted(n, 'change is', 'changes are')} not saved yet, and not in this file. Make another backup once they are.`,
     restore: 'Restore a backup',
     notShared: (why: string) => `It was not handed over: ${why}`,
+    byTheRules:
+      'A round by the Rules is being played: nothing is handed over or brought in until it is over (Rule 4.3a). A backup may still be saved on this device.',
   },
   restore: {
     title: 'Restore a backup',

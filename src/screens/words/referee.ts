@@ -54,32 +54,42 @@ const lines: readonly RefereeLine[] = [
   },
   {
     where: 'Bag, a club added or replaced',
-    does: 'A club can be added only by a player who started with fewer than fourteen.',
+    does: 'A club comes in only for a player who started with fewer than fourteen, up to fourteen. Anything else is refused with this clause.',
     clause: '4.1b',
   },
   {
     where: 'Bag, a club damaged',
-    does: 'Repair or replacement is for a club damaged in the round and not in anger.',
+    does: 'One club takes the place of another only when the player says that it was damaged in the round and not in anger. A repair needs no entry.',
     clause: '4.1a(2)',
   },
   {
     where: 'Bag, a club’s build',
-    does: 'No loft, shaft or head of a carried club is changed in the round.',
+    does: 'No kind, loft, lie, length, shaft or head of a club of this round is changed, and neither is what the player says it carries.',
     clause: '4.1a(3)',
   },
   {
     where: 'Bag, a fifteenth club found',
-    does: 'It can be taken out of play at any time.',
+    does: 'It can be taken out of play at any time; who started with fourteen cannot put it back, not by undo either.',
     clause: '4.1c',
   },
   {
-    where: 'Files, and books of others',
-    does: 'None is read in or handed out until “round over”.',
+    where: 'Undo, bin, earlier rounds',
+    does: 'What was done in this round can be taken back. Rounds, shots and clubs from before it stay as they are, as the frozen book rests on them.',
+    clause: '4.3a',
+  },
+  {
+    where: 'Files, demo, books of others',
+    does: 'No file is read in or looked at and no demo opened, and nothing is handed over until “round over”. A backup can be saved on the player’s own device.',
+    clause: '4.3a',
+  },
+  {
+    where: 'Settings',
+    does: 'Light, hand and units can be changed. None of them shows another number.',
     clause: '4.3a',
   },
   {
     where: 'Stoppage, reload, new version',
-    does: 'The round stays open and the book frozen, whatever the phone does. A new version waits for the end of the round.',
+    does: 'The round stays open and the book frozen, whatever the phone does. No new version is taken while it is open; should the phone bring one in after closing the app, the mark tells whether the card is still the frozen one.',
     clause: '5.7',
   },
   {

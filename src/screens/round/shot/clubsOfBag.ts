@@ -17,10 +17,15 @@ function named(club: Club, date: string): BagClub {
 
 /**
  * The clubs carried in a round in the order of their lofts, the driver first and the putter last. A
- * round that names no bag is played with what is in the bag now.
+ * round that names no bag is played with what is in the bag now; in an open round what came into the bag since
+ * its start is carried too.
  */
-export function clubsOfBag(clubs: readonly Club[], round: Pick<Round, 'bag' | 'date'>): BagClub[] {
-  const carried = clubs.filter((club) => (round.bag.length === 0 ? club.inBag : round.bag.includes(club.id)));
+export function clubsOfBag(
+  clubs: readonly Club[],
+  round: Pick<Round, 'bag' | 'date'> & Partial<Pick<Round, 'closed'>>,
+): BagClub[] {
+  const isAdded = (club: Club) => club.inBag && (round.bag.length === 0 || round.closed === false);
+  const carried = clubs.filter((club) => round.bag.includes(club.id) || isAdded(club));
   const rank = (club: BagClub) => (club.kind === 'putter' ? 100 : club.loft_deg);
   return carried
     .map((club) => named(club, round.date))
