@@ -27,6 +27,7 @@ import { ConditionsEditor } from './ConditionsEditor.tsx';
 import { HoleRows } from './HoleRows.tsx';
 import { ParRows } from './ParRows.tsx';
 import { RoundDetails } from './RoundDetails.tsx';
+import { SwapClub } from './SwapClub.tsx';
 import { Totals } from './Totals.tsx';
 
 const { card: words } = roundWords;
@@ -98,6 +99,7 @@ export function CardPage({ keeper, of: { round, shots }, mayChange, clubs, units
           <div>
             {!isPractice && <ParRows keeper={keeper} round={round} />}
             <ConditionsEditor keeper={keeper} round={round} units={units} />
+            <SwapClub keeper={keeper} round={round} shots={all} clubs={clubs} />
             <RoundDetails keeper={keeper} round={round} />
           </div>
         )}

@@ -44,9 +44,7 @@ export function ParRows({ keeper, round }: Props) {
             <li key={number}>
               {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would put its legend outside the row */}
               <div class={css.row} role="group" aria-label={head.hole(number)}>
-                <span class={css.hole} aria-hidden="true">
-                  {head.hole(number)}
-                </span>
+                <span aria-hidden="true">{head.hole(number)}</span>
                 {USUAL_PARS.map((each) => (
                   <button
                     key={each}

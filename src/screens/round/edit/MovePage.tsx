@@ -14,6 +14,7 @@ import { outcomeTrouble } from '../outcomeTrouble.ts';
 import { Select } from '../Select.tsx';
 import { shotLine } from '../shot/shotLine.ts';
 import type { ShownUnits } from '../shownUnits.ts';
+import { MendShot } from './MendShot.tsx';
 import css from './ShotEditPage.module.css';
 
 const { shot: words, head } = roundWords;
@@ -26,7 +27,7 @@ interface Props {
   readonly units: ShownUnits;
 }
 
-/** Where a shot is moved to: which hole, and which place among the shots of it. */
+/** Where a shot is moved to: which hole, and which place among the shots of it. Here it is also split and joined. */
 export function MovePage({ keeper, of: { round, shots }, shotId, clubs, units }: Props) {
   const all = withUnsaved(keeper.unsaved.value, round.id, shots);
   const shot = all.find((each) => each.id === shotId);
@@ -81,6 +82,7 @@ export function MovePage({ keeper, of: { round, shots }, shotId, clubs, units }:
               {words.after(String(numbers.get(each.id) ?? '–'), shotLine(each, clubs, units.distance, round).what)}
             </button>
           ))}
+        <MendShot keeper={keeper} round={round} shots={all} shot={shot} clubs={clubs} units={units} />
       </div>
     </>
   );

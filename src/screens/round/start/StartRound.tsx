@@ -11,6 +11,7 @@ import { InstallHint } from '../../parts/InstallHint.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
 import { addressOf } from '../../route.ts';
+import { noPhoneWords as noPhone } from '../../words/noPhone.ts';
 import { roundWords } from '../../words/round.ts';
 import { Field } from '../Field.tsx';
 import type { ShownUnits } from '../shownUnits.ts';
@@ -19,6 +20,7 @@ import { BagLine } from './BagLine.tsx';
 import { beginRound } from './beginRound.ts';
 import { ConditionsFields } from './ConditionsFields.tsx';
 import { earlierCourses } from './earlierCourses.ts';
+import { NoPhone } from './NoPhone.tsx';
 import css from './StartRound.module.css';
 import { type NumberField, readStart, type StartForm, startFormOf } from './startForm.ts';
 
@@ -40,8 +42,10 @@ export function StartRound({ keeper, rounds, clubs, units, lastBackupAt }: Props
   const errors = useSignal<Partial<Record<NumberField, string>>>({});
   const trouble = useSignal<string | null>(null);
   const isStarting = useSignal(false);
+  const arePhonesAllowed = useSignal(true);
   const { value } = form;
   const isPractice = value.play === 'practice ground';
+  const isOnPaper = !isPractice && !arePhonesAllowed.value;
   const due = backupDue(rounds, lastBackupAt, new Date(keeper.clock.now()).toISOString());
   const inBag = clubs.filter((club) => club.inBag);
   const gate = bagGate(clubs);
@@ -58,7 +62,9 @@ export function StartRound({ keeper, rounds, clubs, units, lastBackupAt }: Props
       return;
     }
     isStarting.value = true;
-    const begun = await beginRound(keeper, read.start, read.bearing_deg);
+    const begun = isOnPaper
+      ? await beginRound(keeper, { ...read.start, distanceDevices: false }, read.bearing_deg, 'afterwards')
+      : await beginRound(keeper, read.start, read.bearing_deg);
     isStarting.value = false;
     if (begun.kind === 'begun') return;
     trouble.value = begun.says;
@@ -142,6 +148,19 @@ export function StartRound({ keeper, rounds, clubs, units, lastBackupAt }: Props
         )}
         <BagLine clubs={inBag} gate={gate} isByTheRules={value.play === 'rules'} />
         {!isPractice && (
+          <Choice
+            label={noPhone.phones}
+            name="phones"
+            values={['yes', 'no']}
+            words={noPhone.choices}
+            value={isOnPaper ? 'no' : 'yes'}
+            onChoose={(choice) => {
+              arePhonesAllowed.value = choice === 'yes';
+            }}
+          />
+        )}
+        {isOnPaper && <NoPhone isStarting={isStarting.value} onEnter={() => void start()} />}
+        {!isPractice && !isOnPaper && (
           <section class={css.group}>
             <Choice
               label={words.devices}
@@ -181,14 +200,16 @@ export function StartRound({ keeper, rounds, clubs, units, lastBackupAt }: Props
           <p role="alert" class={css.wrong}>
             {trouble.value}
           </p>
-          <button
-            type="button"
-            class={`${press.press} ${press.main}`}
-            disabled={isStarting.value}
-            onClick={() => void start()}
-          >
-            {isStarting.value ? words.starting : isPractice ? words.goPractice : words.go}
-          </button>
+          {!isOnPaper && (
+            <button
+              type="button"
+              class={`${press.press} ${press.main}`}
+              disabled={isStarting.value}
+              onClick={() => void start()}
+            >
+              {isStarting.value ? words.starting : isPractice ? words.goPractice : words.go}
+            </button>
+          )}
         </div>
       </div>
     </>

@@ -27,10 +27,15 @@ const FIELDS: Readonly<Record<string, NumberField>> = {
 
 /**
  * Starts the round and goes to its first hole, whose bearing is noted when the golfer told it. A round by
- * the Rules freezes the book first.
+ * the Rules freezes the book first; one that is entered afterwards was played from paper, and nothing is frozen.
  */
-export async function beginRound(keeper: Keeper, start: RoundStart, bearing_deg: Degrees | null): Promise<Begun> {
-  const freezing = start.play === 'rules' ? await freezeBook(keeper) : null;
+export async function beginRound(
+  keeper: Keeper,
+  start: RoundStart,
+  bearing_deg: Degrees | null,
+  when: 'now' | 'afterwards' = 'now',
+): Promise<Begun> {
+  const freezing = start.play === 'rules' && when === 'now' ? await freezeBook(keeper) : null;
   if (freezing?.kind === 'not frozen') return { kind: 'not begun', says: words.notFrozen(freezing.why) };
   const outcome = await startRound(keeper, freezing ? { ...start, frozenBook: freezing.frozenBook } : start);
   if (outcome.kind === 'unsaved') return { kind: 'not begun', says: allWords.storage.why(outcome.why) };
