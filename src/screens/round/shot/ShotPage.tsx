@@ -154,7 +154,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
   const log = (form: ShotForm) => {
     if (logging.form !== null) logging.finish(form);
   };
-  usePageKeys(page, { onDigit, onEnter, onLog: () => form && log(form) });
+  const typed = usePageKeys(page, { onDigit, onEnter, onLog: () => form && log(form) });
   const leave = () => {
     logging.drop();
     onDone();
@@ -203,7 +203,7 @@ function ShotPageOfHole({ keeper, round, shots: stored, hole: number, editing, o
           </p>
         </div>
       </div>
-      {asked !== '' && <h2 class={css.question}>{asked}</h2>}
+      {asked !== '' && <h2 class={css.question}>{typed === '' ? asked : `${asked} ${typed}_`}</h2>}
       {mayMark && form.slot === 'more' && marking.location.kind === 'off' && (
         <p class={css.question}>{marksWords.off}</p>
       )}
