@@ -1,6 +1,7 @@
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import geodesics from 'geographiclib-geodesic';
 import { randomNumbers } from '../golfers/randomNumbers.ts';
+import { askedOfReceiver } from './askedOfReceiver.ts';
 import { axeFindings } from './axeFindings.ts';
 import { inTheme } from './openDemo.ts';
 import { storedShots } from './storedShots.ts';
@@ -47,24 +48,6 @@ async function start(page: Page, play: string, devices = true): Promise<void> {
   if (!devices) await page.getByRole('radio', { name: 'Not allowed here' }).check();
   await page.getByRole('button', { name: 'Start the round' }).click();
   await club(page, 'driver').waitFor();
-}
-
-/** Counts what the page asks of the receiver, from before its first script. */
-async function countAsking(page: Page): Promise<() => Promise<number>> {
-  await page.addInitScript(() => {
-    const counts = { asked: 0 };
-    Object.assign(globalThis, { counts });
-    for (const name of ['watchPosition', 'getCurrentPosition'] as const) {
-      const own = Geolocation.prototype[name] as (...args: unknown[]) => unknown;
-      Object.assign(Geolocation.prototype, {
-        [name](this: Geolocation, ...args: unknown[]) {
-          counts.asked += 1;
-          return own.apply(this, args);
-        },
-      });
-    }
-  });
-  return () => page.evaluate(() => (globalThis as unknown as { counts: { asked: number } }).counts.asked);
 }
 
 /** Stands at a place: the phone gives a few fixes about it, each with the radius it reports. */
@@ -175,7 +158,7 @@ test('with distance devices not allowed the receiver is not asked for anything, 
 }) => {
   await context.grantPermissions(['geolocation']);
   await context.setGeolocation({ ...TEE, accuracy: 4 });
-  const asked = await countAsking(page);
+  const asked = await askedOfReceiver(page);
   await start(page, 'By the Rules', false);
   await club(page, 'driver').click();
   await action(page, 'Log it').click();
@@ -186,7 +169,7 @@ test('with distance devices not allowed the receiver is not asked for anything, 
 });
 
 test('nothing is asked before the first tap on a mark; a refusal says what to do instead', async ({ page }) => {
-  const asked = await countAsking(page);
+  const asked = await askedOfReceiver(page);
   await start(page, 'Casual');
   await page.waitForTimeout(300);
   expect(await asked()).toBe(0);

@@ -3,6 +3,7 @@ import { putInBag, replaceInBag, startBag } from '../../actions/bagChanges.ts';
 import { bagGate } from '../../golf/bagGate.ts';
 import type { Club } from '../../golf/club.ts';
 import type { Round } from '../../golf/round.ts';
+import { clubName } from '../clubName.ts';
 import { openBook } from '../openBook.ts';
 import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
@@ -138,7 +139,7 @@ export function BagPage({ clubs, today, isFile, round }: Props) {
                     <button
                       type="button"
                       class={press.press}
-                      aria-label={bagWords.putInWhat(club.name)}
+                      aria-label={bagWords.putInWhat(clubName(club, spec))}
                       onClick={() => void putIn(club.id)}
                     >
                       {bagWords.putIn}
