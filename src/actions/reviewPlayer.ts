@@ -1,5 +1,6 @@
 import { writeReviewFile } from '../exchange/reviewFile.ts';
 import { NEVER_CHANGED } from '../golf/instant.ts';
+import type { Proposal } from '../golf/proposal.ts';
 import { type Review, reviewSchema } from '../golf/review.ts';
 import type { Swing } from '../golf/swing.ts';
 import { readPlayer } from '../logbook/readLogbook.ts';
@@ -15,6 +16,8 @@ export interface ReviewDraft {
   readonly task: { readonly balls: number; readonly due: string | null } | null;
   readonly swing: Swing | null;
   readonly roundId: string | null;
+  /** A paper shot sheet for the golfer to take over. */
+  readonly proposal?: Proposal;
 }
 
 /** Whom it is for, and which club of theirs it is about; null: no one club. */
@@ -34,7 +37,8 @@ export function reviewPlayers(
 ): Promise<Outcome<readonly StoredReview[], NotValid>> {
   const ids = targets.map(() => team.newId());
   return write<readonly StoredReview[], NotValid>(team, async (pen) => {
-    if (draft.note.trim() === '' && draft.task === null) return refuse({ kind: 'not valid', path: 'note' });
+    if (draft.note.trim() === '' && draft.task === null && !draft.proposal)
+      return refuse({ kind: 'not valid', path: 'note' });
     const coach = await readPlayer(pen.db);
     const stored: StoredReview[] = [];
     for (const [i, { playerId, clubId }] of targets.entries()) {
@@ -45,6 +49,7 @@ export function reviewPlayers(
         about: { clubId, swing: draft.swing, roundId: draft.roundId },
         note: draft.note.trim(),
         task: draft.task,
+        ...(draft.proposal ? { proposal: draft.proposal } : {}),
       });
       if (checked.kind === 'refused') return checked;
       stored.push({ id: ids[i], playerId, review: pen.stamped(checked.value, NEVER_CHANGED), handedAt: null });

@@ -25,8 +25,8 @@ export interface TakenReview {
 }
 
 /** What a review says, its stamps aside. */
-function wording({ by, at, about, note, task }: Review): string {
-  return canonicalJson({ by, at, about, note, task });
+function wording({ by, at, about, note, task, proposal }: Review): string {
+  return canonicalJson({ by, at, about, note, task, proposal });
 }
 
 /** The id that the second wording of a review is kept under: the same whenever it comes again. */

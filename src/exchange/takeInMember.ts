@@ -56,8 +56,15 @@ function laterOf(a: string, b: string): string {
   return order > 0 || (order === 0 && a > b) ? a : b;
 }
 
-function nobody(file: CarrybookFile): Logbook {
-  return { player: file.player, clubs: [], rounds: [], shots: [], reviews: [], done: [], deleted: [] };
+/** What the first file of a golfer brings: all that is kept of it is new. */
+function firstReport(file: CarrybookFile, kept: Logbook): MergeReport {
+  const counts = (kind: keyof MergeReport) => ({
+    new: kept[kind].length,
+    changed: 0,
+    same: file[kind].length - kept[kind].length,
+    removed: 0,
+  });
+  return { clubs: counts('clubs'), rounds: counts('rounds'), shots: counts('shots'), reviews: counts('reviews') };
 }
 
 /**
@@ -73,10 +80,10 @@ export function takeInMember(incoming: string, stored: string | null, purged: re
   const theirs = JSON.parse(incoming) as CarrybookFile;
   const ours = stored === null ? null : (JSON.parse(stored) as CarrybookFile);
   if (ours && ours.player.id !== theirs.player.id) throw new RangeError(`${theirs.player.id} is not ${ours.player.id}`);
-  const before = ours ? logbookOf(ours) : nobody(theirs);
-  const { merged, report } = mergeReport(before, withoutSeasons(settledLogbook(logbookOf(theirs)), purged));
-  const asOf = ours ? laterOf(ours.exportedAt, theirs.exportedAt) : theirs.exportedAt;
-  return keptMember(withoutSeasons(merged, purged), asOf, report);
+  const incomingBook = withoutSeasons(settledLogbook(logbookOf(theirs)), purged);
+  if (!ours) return keptMember(incomingBook, theirs.exportedAt, firstReport(theirs, incomingBook));
+  const { merged, report } = mergeReport(logbookOf(ours), incomingBook);
+  return keptMember(withoutSeasons(merged, purged), laterOf(ours.exportedAt, theirs.exportedAt), report);
 }
 
 /** The stored form of a golfer's book and what a list of golfers says of it. */

@@ -1,10 +1,12 @@
 import { useSignal } from '@preact/signals';
+import { deleteTeam } from '../../actions/careTeam.ts';
 import { deleteEverything } from '../../actions/deleteEverything.ts';
 import { liveOpenRound } from '../../logbook/live.ts';
 import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
 import { Field } from '../round/Field.tsx';
 import { goBack, replaceWith } from '../route.ts';
+import { teamKeeper } from '../team/teamKeeper.ts';
 import { chooseTheme } from '../theme.ts';
 import { useShelf } from '../useShelf.ts';
 import { moreWords } from '../words/more.ts';
@@ -25,7 +27,8 @@ export function DeletePage() {
   const go = async () => {
     if (!isMeant || isWorking.value) return;
     isWorking.value = true;
-    const deleted = await deleteEverything(shelf);
+    const own = await deleteEverything(shelf);
+    const deleted = own.kind === 'saved' ? await deleteTeam(teamKeeper) : own;
     isWorking.value = false;
     if (deleted.kind === 'unsaved') {
       trouble.value = words.storage.why(deleted.why);

@@ -2,12 +2,14 @@ import { useComputed, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { localDay } from '../../actions/clock.ts';
 import { noteHanded, reviewFileFor, withdrawReview } from '../../actions/reviewPlayer.ts';
+import { proposalOf } from '../../golf/proposal.ts';
 import type { TaskProgress } from '../../golf/taskProgress.ts';
 import type { StoredMember, StoredReview } from '../../logbook/teamStore.ts';
 import { compute } from '../../worker/compute.ts';
 import { dayWithYear } from '../day.ts';
 import press from '../parts/Press.module.css';
 import { handOverWords } from '../words/handOver.ts';
+import { paperSheetWords } from '../words/paperSheet.ts';
 import { words as allWords } from '../words.ts';
 import { fileStem } from './fileStem.ts';
 import { QrCodes } from './QrCodes.tsx';
@@ -95,6 +97,7 @@ export function HandBack({ member, name, reviews, aboutWords }: Props) {
                 {handedAt ? words.handed(dayWithYear(handedAt)) : words.notHanded}
               </p>
               {review.note && <p>{review.note}</p>}
+              {proposalOf(review) && <p>{paperSheetWords.title}</p>}
               {review.task && (
                 <p>
                   {handOverWords.reviews.task(review.task.balls, review.task.due && dayWithYear(review.task.due))}:{' '}

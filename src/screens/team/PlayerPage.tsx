@@ -11,6 +11,7 @@ import { PageHead } from '../parts/PageHead.tsx';
 import press from '../parts/Press.module.css';
 import { addressOf, goBack } from '../route.ts';
 import { handOverWords } from '../words/handOver.ts';
+import { paperSheetWords } from '../words/paperSheet.ts';
 import { teamWords } from '../words/team.ts';
 import { words as allWords } from '../words.ts';
 import { HandBack } from './HandBack.tsx';
@@ -118,6 +119,9 @@ export function PlayerPage({ team, playerId }: { readonly team: TeamOnScreen; re
             {words.see}
           </button>
         )}
+        <a class={press.press} href={addressOf('team', 'paper', playerId)}>
+          {paperSheetWords.link}
+        </a>
         <button type="button" class={press.press} onClick={() => void look()}>
           {words.noteLooked}
         </button>

@@ -10,6 +10,7 @@ import press from '../parts/Press.module.css';
 import { useKeeper } from '../useShelf.ts';
 import { handOverWords } from '../words/handOver.ts';
 import { words as allWords } from '../words.ts';
+import { ProposalKey } from './ProposalKey.tsx';
 import css from './Team.module.css';
 
 const words = handOverWords.reviews;
@@ -41,6 +42,7 @@ export function ReviewLine({
           {[about, words.by(review.by, dayWithYear(review.at ?? review.changedAt))].filter(Boolean).join(' · ')}
         </p>
         {review.note && <p>{review.note}</p>}
+        {isOwn && <ProposalKey review={review} logbook={logbook} />}
         {task && progress && (
           <p>
             <b>{words.task(task.balls, task.due && dayWithYear(task.due))}</b>: {words.progress(progress)}{' '}

@@ -4,6 +4,7 @@ import { teamWords } from '../words/team.ts';
 import { words as allWords } from '../words.ts';
 import { CarePage } from './CarePage.tsx';
 import { GroupsPage } from './GroupsPage.tsx';
+import { PaperPage } from './PaperPage.tsx';
 import { PlayerPage } from './PlayerPage.tsx';
 import { ReviewsPage } from './ReviewsPage.tsx';
 import { SharePage } from './SharePage.tsx';
@@ -27,6 +28,7 @@ function Coach({ path: [page, id] }: { readonly path: Route }) {
     );
   }
   if (page === 'player' && id !== undefined) return <PlayerPage key={id} team={team.value} playerId={id} />;
+  if (page === 'paper' && id !== undefined) return <PaperPage key={id} team={team.value} playerId={id} />;
   if (page === 'two') return <TwoBagsPage team={team.value} />;
   if (page === 'groups') return <GroupsPage team={team.value} />;
   if (page === 'sheet') return <SheetPage team={team.value} />;
