@@ -212,8 +212,10 @@ export const shotWords = {
     enter: (n: string) => `Enter ${n}`,
   },
   sheet: {
-    label: (value: string) => `Hole-location sheet. Tap where it pitched, or move with the arrow keys: ${value}`,
-    aimLabel: (value: string) => `Hole-location sheet. Tap where you aimed, or move with the arrow keys: ${value}`,
+    label: (value: string) =>
+      `Hole-location sheet. Tap where it pitched, or move with the arrow keys, a number before them for so many steps: ${value}`,
+    aimLabel: (value: string) =>
+      `Hole-location sheet. Tap where you aimed, or move with the arrow keys, a number before them for so many steps: ${value}`,
     nothing: 'nothing marked',
     long: 'long',
     short: 'short',

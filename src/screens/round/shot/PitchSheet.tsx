@@ -27,9 +27,18 @@ const MOVES: Readonly<Record<string, readonly [long: number, right: number]>> = 
   ArrowRight: [0, 1],
 };
 
+/** Most digits typed before an arrow: no ball pitches a thousand steps from its flag. */
+const MOST_DIGITS = 3;
+
+/** How many steps an arrow moves the mark after the digits typed: one after none. */
+function stepsTyped(digits: string): number {
+  return digits === '' ? 1 : Number(digits);
+}
+
 /**
  * A green as a hole-location sheet draws it, the flag in the middle and lines in paces: one tap says
- * long or short and left or right. By keys: the arrows move a mark and Enter takes it; or by steps.
+ * long or short and left or right. By keys: the arrows move a mark, by as many steps as were typed before, and Enter
+ * takes it; or by steps.
  */
 export function PitchSheet({ spot, unit, of, onMark }: Props) {
   const box = useRef<HTMLButtonElement>(null);
@@ -37,6 +46,8 @@ export function PitchSheet({ spot, unit, of, onMark }: Props) {
   const [reach, setReach] = useState<keyof typeof REACH>(spot && isFar(spot, unit) ? 'wide' : 'close');
   const [mark, setMark] = useState(spot);
   const [isSteps, setSteps] = useState(false);
+  /** Digits typed before an arrow. */
+  const count = useRef('');
   useEffect(() => {
     const sheet = box.current;
     if (isSteps || !sheet) return;
@@ -52,8 +63,10 @@ export function PitchSheet({ spot, unit, of, onMark }: Props) {
   const said = mark ? spotWords(mark, unit) : shotWords.sheet.nothing;
   const { keys, sheet } = shotWords;
   const move = (long: number, right: number) => {
-    const { long_m, right_m } = mark ?? AT_FLAG;
-    setMark({ long_m: metres(long_m + long * step_m), right_m: metres(right_m + right * step_m) });
+    setMark((before) => {
+      const { long_m, right_m } = before ?? AT_FLAG;
+      return { long_m: metres(long_m + long * step_m), right_m: metres(right_m + right * step_m) };
+    });
   };
   const steps = (
     <KeyGrid
@@ -93,9 +106,11 @@ export function PitchSheet({ spot, unit, of, onMark }: Props) {
           data-sheet=""
           onKeyDown={(event) => {
             const by = MOVES[event.key];
-            if (!by) return;
+            const isDigit = /^\d$/.test(event.key);
+            if (!by && !isDigit) return;
             event.preventDefault();
-            move(by[0], by[1]);
+            if (by) move(by[0] * stepsTyped(count.current), by[1] * stepsTyped(count.current));
+            count.current = isDigit ? `${count.current}${event.key}`.slice(-MOST_DIGITS) : '';
           }}
           onClick={(event) => {
             if (!isMeant(event)) return;
