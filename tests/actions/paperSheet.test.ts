@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { acceptProposal } from '../../src/actions/acceptProposal.ts';
+import { editShot } from '../../src/actions/editShot.ts';
 import { reviewFileFor, reviewPlayers } from '../../src/actions/reviewPlayer.ts';
 import { saveClub } from '../../src/actions/saveClub.ts';
 import { takeReview } from '../../src/actions/takeReview.ts';
@@ -76,8 +77,9 @@ test('a proposal counts only once the golfer takes it over, and once only', asyn
   ]);
   expect(after.shots[0].carry).toMatchObject({ m: expect.closeTo(150 * 0.9144, 9), by: 'typed' });
   expect(after.done).toMatchObject([{ reviewId: stored.id }]);
+  saved(await editShot(player, after.shots[0], { note: 'mine' }));
   saved(await acceptProposal(player, stored.id));
-  expect((await logbookOf(player)).shots).toHaveLength(3);
+  expect((await logbookOf(player)).shots.map((shot) => shot.note)).toEqual(['mine', '', '']);
   expect(refused(await acceptProposal(player, 'nothing'))).toEqual({ kind: 'gone' });
 });
 
