@@ -1,4 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
+import { answer, key, playShot, savedLines } from './playShot.ts';
+import { storedShots } from './storedShots.ts';
+import { thumbOn } from './thumb.ts';
 import { startTypicalBag } from './typicalBag.ts';
 
 /** A page of the app's own origin that runs nothing of the app. */
@@ -83,7 +86,8 @@ test('a browser without storage says so, and a file can be looked at', async ({ 
   await expect(page.getByRole('heading', { name: 'Full swings' })).toBeVisible();
 });
 
-test('a full device: nothing is lost, it is said, and trying again works once there is room', async ({ page }) => {
+/** Makes the browser refuse every writing while `setFull` says that the device is full. */
+async function fillableDevice(page: Page): Promise<(isFull: boolean) => Promise<void>> {
   await page.addInitScript(() => {
     const { put, add } = IDBObjectStore.prototype;
     const full = () => (globalThis as { isFull?: boolean }).isFull === true;
@@ -97,10 +101,42 @@ test('a full device: nothing is lost, it is said, and trying again works once th
       return full() ? refuse() : add.apply(this, args);
     };
   });
-  const setFull = (isFull: boolean) =>
+  return (isFull) =>
     page.evaluate((isFull) => {
       (globalThis as { isFull?: boolean }).isFull = isFull;
     }, isFull);
+}
+
+/** Lets the page's own connections to its database be closed under it; says how many there were. */
+async function closableConnections(page: Page): Promise<() => Promise<number>> {
+  await page.addInitScript(() => {
+    const opened: IDBDatabase[] = [];
+    Object.assign(globalThis, { opened });
+    const { open } = IDBFactory.prototype;
+    IDBFactory.prototype.open = function (...args) {
+      const opening = open.apply(this, args);
+      opening.addEventListener('success', () => opened.push(opening.result));
+      return opening;
+    };
+  });
+  return () =>
+    page.evaluate(() => {
+      const { opened } = globalThis as unknown as { opened: IDBDatabase[] };
+      for (const db of opened) db.close();
+      return opened.length;
+    });
+}
+
+async function startCasualRound(page: Page): Promise<void> {
+  await startTypicalBag(page);
+  await page.getByRole('link', { name: 'Round', exact: true }).click();
+  await page.getByRole('radio', { name: 'Casual' }).check();
+  await key(page, 'Start the round').click();
+  await key(page, 'driver').waitFor();
+}
+
+test('a full device: nothing is lost, it is said, and trying again works once there is room', async ({ page }) => {
+  const setFull = await fillableDevice(page);
   await startTypicalBag(page);
   await page.getByRole('link', { name: 'Add a club' }).click();
   await page.getByLabel('Name').fill('1 iron');
@@ -117,22 +153,9 @@ test('a full device: nothing is lost, it is said, and trying again works once th
 });
 
 test('a connection that the browser closed under the app is opened anew without a word', async ({ page }) => {
-  await page.addInitScript(() => {
-    const opened: IDBDatabase[] = [];
-    Object.assign(globalThis, { opened });
-    const { open } = IDBFactory.prototype;
-    IDBFactory.prototype.open = function (...args) {
-      const opening = open.apply(this, args);
-      opening.addEventListener('success', () => opened.push(opening.result));
-      return opening;
-    };
-  });
+  const close = await closableConnections(page);
   await startTypicalBag(page);
-  const closed = await page.evaluate(() => {
-    const { opened } = globalThis as unknown as { opened: IDBDatabase[] };
-    for (const db of opened) db.close();
-    return opened.length;
-  });
+  const closed = await close();
   expect(closed).toBeGreaterThan(0);
   await page.getByRole('link', { name: 'Add a club' }).click();
   await page.getByLabel('Name').fill('1 iron');
@@ -141,4 +164,51 @@ test('a connection that the browser closed under the app is opened anew without 
   await expect(rows(page)).toHaveCount(14);
   await page.reload();
   await expect(rows(page)).toHaveCount(14);
+});
+
+test('a shot logged on a full device is shown as not saved, kept, and saved once there is room', async ({ page }) => {
+  const setFull = await fillableDevice(page);
+  await startCasualRound(page);
+  const thumb = thumbOn(page);
+  await playShot(page, thumb, { club: 'driver', strike: 'solid', rest: 'fairway' }, 1);
+  await setFull(true);
+  const second = { club: '7 iron', strike: 'thin', rest: 'light rough' };
+  const lines = page.locator('li[data-shot]');
+  for (let step = 0; step < 6 && (await lines.count()) < 2; step += 1) {
+    await answer(page, thumb, second);
+    await page.waitForTimeout(400);
+  }
+  await expect(lines.nth(1)).toContainText('not saved yet');
+  await expect(savedLines(page)).toHaveCount(1);
+  await expect(page.getByText('1 change not saved yet')).toBeVisible();
+  expect(await storedShots(page)).toHaveLength(1);
+  await page.getByRole('link', { name: 'Hole 1', exact: true }).click();
+  await expect(page.getByText('This device has no room left')).toBeVisible();
+
+  // Looked up elsewhere and come back to, it is still there.
+  await page.getByRole('link', { name: 'Yardages', exact: true }).click();
+  await page.locator('[data-stock]').first().waitFor();
+  await page.getByRole('link', { name: 'Round', exact: true }).click();
+  await expect(lines.nth(1)).toContainText('not saved yet');
+  await setFull(false);
+  await expect(savedLines(page)).toHaveCount(2, { timeout: 30_000 });
+  expect(await storedShots(page)).toHaveLength(2);
+  await page.reload();
+  await expect(savedLines(page)).toHaveText([/driver, tee, solid/, /7 iron, fairway, thin/]);
+});
+
+test('a shot logged on a connection that the browser closed is saved', async ({ page }) => {
+  const close = await closableConnections(page);
+  await startCasualRound(page);
+  const thumb = thumbOn(page);
+  const first = { club: 'driver', strike: 'solid', rest: 'fairway' };
+  await answer(page, thumb, first);
+  await answer(page, thumb, first);
+  expect(await close()).toBeGreaterThan(0);
+  await answer(page, thumb, first);
+  await expect(savedLines(page)).toHaveCount(1);
+  expect(await close()).toBeGreaterThan(0);
+  await playShot(page, thumb, { club: '7 iron', strike: 'fat', rest: 'fairway' }, 2);
+  await page.reload();
+  await expect(savedLines(page)).toHaveCount(2);
 });
