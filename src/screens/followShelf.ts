@@ -5,6 +5,7 @@ import { latestShot, type ShownLogbook, sameRecords, shownLogbook } from '../gol
 import { liveLogbook, liveOpenRound, livePlayer, liveSettings } from '../logbook/live.ts';
 import { openBook } from './openBook.ts';
 import { lookedAt, type OpenLogbook, openLogbook } from './openLogbook.ts';
+import { shownSwings } from './ownSwings.ts';
 import { isQuiet } from './quiet.ts';
 import { route } from './route.ts';
 import { applySettings } from './theme.ts';
@@ -73,6 +74,7 @@ export function followShelf(shelf: Shelf): void {
     const player = livePlayer(shelf.shown.value.connection).value;
     if (player.kind !== 'ready') return;
     ownUnit.value = player.value.units;
+    shownSwings.value = player.value.swings;
     document.documentElement.dataset.hand = player.value.hand;
   });
   effect(() => {

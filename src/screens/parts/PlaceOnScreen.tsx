@@ -1,7 +1,8 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { openPlace, type Place, type PlaceScreen, places, startPlace } from '../places.ts';
-import type { Route } from '../route.ts';
+import { quiet } from '../quiet.ts';
+import { type Route, route } from '../route.ts';
 import { appWords } from '../words/app.ts';
 import press from './Press.module.css';
 
@@ -22,8 +23,14 @@ async function fetchPlace({ id, load }: Place): Promise<void> {
   fetched.value = { ...fetched.peek(), [id]: got };
 }
 
-/** Fetches every place, so that each is there at one tap, and stays there when another tab takes a new version. */
+/**
+ * Fetches the place of the address, and at the first quiet moment every other, so that each is there at one tap,
+ * and stays there when another tab takes a new version.
+ */
 export async function fetchPlaces(): Promise<void> {
+  const first = places.find(({ id }) => id === route.peek()[0]) ?? places[0];
+  if (!fetched.peek()[first.id]) await fetchPlace(first);
+  await quiet();
   for (const place of [...places, startPlace, openPlace]) if (!fetched.peek()[place.id]) await fetchPlace(place);
 }
 
