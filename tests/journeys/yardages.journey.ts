@@ -214,6 +214,13 @@ test('nothing scrolls sideways, from 320 px to a laptop and with text twice as l
       return numbers.filter((number) => edge(number) > edge(document.querySelector('main')) + 0.5).length;
     });
     expect(outside, `numbers out of the page at ${width} px, ${size}`).toBe(0);
+    const places = await page.getByRole('navigation', { name: 'Places' }).getByRole('link').all();
+    expect(places).toHaveLength(5);
+    for (const place of places) {
+      await expect(place, `a place at ${width} px, ${size}`).toBeInViewport({ ratio: 0.99 });
+      const isCut = await place.evaluate((place) => place.scrollWidth > place.clientWidth);
+      expect(isCut, `the word of a place at ${width} px, ${size}`).toBe(false);
+    }
     await page.locator('td a').first().click();
     await page.getByRole('img').waitFor();
     expect(await overflow(), `number at ${width} px, ${size}`).toBeLessThanOrEqual(0);
