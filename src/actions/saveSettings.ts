@@ -15,10 +15,10 @@ export function saveSettings(keeper: Keeper, changes: Partial<Settings>): Promis
   });
 }
 
-/** Saves what the golfer says about themselves: nickname, hand, unit of length. */
+/** Saves what the golfer says about themselves: nickname, hand, unit of length, swings of their own. */
 export function savePlayer(
   keeper: Keeper,
-  changes: Partial<Pick<Player, 'name' | 'hand' | 'units'>>,
+  changes: Partial<Pick<Player, 'name' | 'hand' | 'units' | 'swings'>>,
 ): Promise<Outcome<Player, NotValid>> {
   return write<Player, NotValid>(keeper, async (pen) => {
     const before = await readPlayer(pen.db);

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { nameField } from './text.ts';
 
 /** The three partial swings that every wedge has a number for, by the clock position of the lead arm. */
 export const WEDGE_SWINGS = ['7:30', '9:00', '10:30'] as const;
@@ -9,6 +10,16 @@ const FULL_HOURS = 12;
 
 /** How long the swing was: `full`, or the clock position of the lead arm at the top as `H:MM`. */
 export const swingField = z.string().check(z.regex(/^(full|([1-9]|1[0-2]):[0-5]\d)$/));
+
+/** How many positions of the golfer's own there may be. */
+const OWN_LIMIT = 24;
+
+/** A swing position of the golfer's own, for any club, with the word he has for it. */
+export const ownSwingSchema = z.looseObject({ swing: swingField, label: z._default(nameField, '') });
+export type OwnSwing = z.infer<typeof ownSwingSchema>;
+
+/** The golfer's own positions and words. */
+export const ownSwingsField = z._default(z.array(ownSwingSchema).check(z.maxLength(OWN_LIMIT)), []);
 
 /** A swing length: `full`, or a clock position of the lead arm such as `9:00`. */
 export type Swing = z.infer<typeof swingField>;

@@ -4,7 +4,7 @@ import { specOn } from './club.ts';
 import type { Shot } from './shot.ts';
 import { blankEntry, type ShotEntry } from './shotEntry.ts';
 import { numberAfterLast } from './shotOrder.ts';
-import { clockHours, type Swing, WEDGE_SWINGS } from './swing.ts';
+import { clockHours, type OwnSwing, type Swing, WEDGE_SWINGS } from './swing.ts';
 
 /** Balls on one rung of the ladder. Common practice, no source. */
 export const BALLS_A_RUNG = 10;
@@ -18,12 +18,6 @@ export interface Rung {
 /** A rung with the balls hit on it today. */
 export interface RungDone extends Rung {
   readonly balls: number;
-}
-
-/** A swing position of the golfer's own, for any club, with the word he has for it. */
-export interface OwnSwing {
-  readonly swing: Swing;
-  readonly label: string;
 }
 
 /**

@@ -1,13 +1,20 @@
 import type { Logbook } from '../golf/logbook.ts';
 import type { Player } from '../golf/player.ts';
 import type { Shot } from '../golf/shot.ts';
-import type { ClosedShots, LogbookDatabase } from './database.ts';
+import { type ClosedShots, type LogbookDatabase, ONLY } from './database.ts';
 
-/** Whose logbook it is. @throws RangeError when there is nobody: a logbook is made with its player. */
+/**
+ * Whose logbook it is. Of a player stored by an earlier version the own swings are read from the settings, where
+ * they stood then.
+ *
+ * @throws RangeError when there is nobody: a logbook is made with its player.
+ */
 export async function readPlayer(db: LogbookDatabase): Promise<Player> {
   const player = (await db.player.toArray())[0];
   if (!player) throw new RangeError(`the logbook ${db.name} has no player`);
-  return player;
+  if (Object.hasOwn(player, 'swings')) return player;
+  const settings = await db.settings.get(ONLY);
+  return { ...player, swings: [...((settings && 'ownSwings' in settings && settings.ownSwings) || [])] };
 }
 
 /** Everything but the shots of closed rounds: small, and read anew with each shot logged. */

@@ -1,4 +1,4 @@
-import type { OwnSwing } from '../golf/wedgeLadder.ts';
+import type { OwnSwing } from '../golf/swing.ts';
 
 /** What the golfer has chosen about the app on this phone; the hand and the unit of length belong to the player. */
 export interface Settings {
@@ -11,8 +11,8 @@ export interface Settings {
   readonly lastBackupAt: string | null;
   /** Which logbook is on the screen: the golfer's own or the demo season. Kept in the own logbook. */
   readonly showing: 'own' | 'demo';
-  /** Swing positions beyond the usual three, and what the golfer calls them. */
-  readonly ownSwings: readonly OwnSwing[];
+  /** Where earlier versions kept the golfer's own swings; they belong to the player since, and are read from here once. */
+  readonly ownSwings?: readonly OwnSwing[];
 }
 
 /** What holds until the golfer has chosen. */
@@ -23,5 +23,4 @@ export const defaultSettings: Settings = {
   bagStarted: false,
   lastBackupAt: null,
   showing: 'own',
-  ownSwings: [],
 };

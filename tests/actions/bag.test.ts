@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { putInBag, removeClub, startBag } from '../../src/actions/bagChanges.ts';
 import { closeRound } from '../../src/actions/closeRound.ts';
+import { exportBackup } from '../../src/actions/exportBackup.ts';
 import { logShot } from '../../src/actions/logShot.ts';
 import { persistStorage } from '../../src/actions/persistStorage.ts';
 import { saveClub } from '../../src/actions/saveClub.ts';
@@ -9,6 +10,7 @@ import { setHole } from '../../src/actions/setHole.ts';
 import { undo } from '../../src/actions/undo.ts';
 import type { Club } from '../../src/golf/club.ts';
 import type { ClubForm } from '../../src/golf/clubForm.ts';
+import type { Player } from '../../src/golf/player.ts';
 import { puttsByCount } from '../../src/golf/putts.ts';
 import { typicalBag } from '../../src/golf/typicalBag.ts';
 import { degrees } from '../../src/units/degrees.ts';
@@ -125,4 +127,23 @@ test('the browser is asked to keep the logbook, and each answer is told', async 
   expect(await persistStorage({ persist: no, persisted: no })).toBe('refused');
   expect(await persistStorage({})).toBe('not offered');
   expect(await persistStorage({ persist: () => Promise.reject(new TypeError('opaque origin')) })).toBe('refused');
+});
+
+test('own swings that an earlier version kept among the settings are the golfer’s, and go with the backup', async () => {
+  const keeper = phone().tab();
+  const own = [{ swing: '8:15', label: 'knee to knee' }];
+  await reading(keeper, async (db) => {
+    const { swings: _swings, ...player } = (await db.player.toArray())[0];
+    await db.player.put(player as Player);
+    await db.settings.put({ key: 'only', ownSwings: own });
+  });
+  expect((await logbookOf(keeper)).player.swings).toEqual(own);
+  const backup = await exportBackup(keeper);
+  expect(backup.kind === 'ok' && JSON.parse(backup.text).player.swings).toEqual(own);
+  saved(await savePlayer(keeper, { hand: 'left' }));
+  saved(await saveSettings(keeper, { ownSwings: [] }));
+  expect((await logbookOf(keeper)).player.swings).toEqual(own);
+  saved(await savePlayer(keeper, { swings: [] }));
+  expect((await logbookOf(keeper)).player.swings).toEqual([]);
+  expect(refused(await savePlayer(keeper, { swings: [{ swing: 'half', label: '' }] })).kind).toBe('not valid');
 });

@@ -150,6 +150,7 @@ describe('reading', () => {
         name: '',
         hand: 'right',
         units: 'yards',
+        swings: [],
         changedAt: '1970-01-01T00:00:00.000Z',
         device: '',
       },
@@ -246,7 +247,17 @@ describe('writing', () => {
     const back = JSON.parse(written);
     expect(Object.keys(back).slice(-3)).toEqual(['deleted', 'alpha', 'zeta']);
     expect(JSON.stringify(back.alpha)).toBe('{"a":[{"c":2,"d":1}],"b":1}');
-    expect(Object.keys(back.player)).toEqual(['id', 'name', 'hand', 'units', 'changedAt', 'device', 'alpha', 'zeta']);
+    expect(Object.keys(back.player)).toEqual([
+      'id',
+      'name',
+      'hand',
+      'units',
+      'swings',
+      'changedAt',
+      'device',
+      'alpha',
+      'zeta',
+    ]);
     expect(written.split('\n').filter((line) => line.includes('"id":"s1"'))).toHaveLength(1);
   });
 

@@ -30,7 +30,7 @@ export const golfWords = {
     wedge: 'Wedge',
     putter: 'Putter',
   },
-  swings: { full: 'full' },
+  swings: { full: 'full', labelled: (position: string, label: string) => `${position}, ${label}` },
   loft: (degrees: number) => `${figure(degrees)}°`,
   lie,
   strike,

@@ -8,6 +8,8 @@ const fields: Readonly<Record<string, string>> = {
   'player.name': 'your nickname',
   'player.id': 'a random number that stands for you',
   'player.hand': 'right- or left-handed',
+  'player.swings[].swing': 'swing positions of your own',
+  'player.swings[].label': 'your words for swing positions',
   'shots[].carry.m': 'how far each shot carried',
   'shots[].carry.by': 'how that was measured',
   'shots[].carry.error_m': 'how sure that is',

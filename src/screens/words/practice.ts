@@ -5,7 +5,6 @@ export const practiceWords = {
   title: 'Wedge ladder',
   balls: { own: 'own balls', range: 'range balls, kept apart' },
   rung: (club: string, swing: string) => `${club} at ${swing}`,
-  labelled: (position: string, label: string) => `${position}, ${label}`,
   rungFull: (club: string) => `${club}, full`,
   ball: (n: number, of: number) => `ball ${n} of ${of}`,
   extra: (n: number) => `ball ${n}, more than the rung asks for`,

@@ -1,9 +1,8 @@
 import { useSignal } from '@preact/signals';
-import { saveSettings } from '../../../actions/saveSettings.ts';
-import type { Shelf } from '../../../actions/shelf.ts';
+import type { Keeper } from '../../../actions/keeper.ts';
+import { savePlayer } from '../../../actions/saveSettings.ts';
 import type { Club } from '../../../golf/club.ts';
-import { readSwing } from '../../../golf/swing.ts';
-import type { OwnSwing } from '../../../golf/wedgeLadder.ts';
+import { type OwnSwing, readSwing } from '../../../golf/swing.ts';
 import press from '../../parts/Press.module.css';
 import { practiceWords as words } from '../../words/practice.ts';
 import { words as allWords } from '../../words.ts';
@@ -11,7 +10,7 @@ import { Field } from '../Field.tsx';
 import css from './WedgeLadder.module.css';
 
 interface Props {
-  readonly shelf: Shelf;
+  readonly keeper: Keeper;
   readonly own: readonly OwnSwing[];
   /** Clubs that are not on the ladder. */
   readonly others: readonly Club[];
@@ -20,13 +19,14 @@ interface Props {
 }
 
 /** What widens the ladder: clubs beside the wedges, and swing positions of the golfer's own with a word for each. */
-export function OwnSwings({ shelf, own, others, nameOf, onClub }: Props) {
+export function OwnSwings({ keeper, own, others, nameOf, onClub }: Props) {
   const position = useSignal('');
   const label = useSignal('');
   const wrong = useSignal<string | null>(null);
   const keep = async (ownSwings: readonly OwnSwing[]) => {
-    const outcome = await saveSettings(shelf.own, { ownSwings });
-    wrong.value = outcome.kind === 'saved' ? null : allWords.storage.why(outcome.why);
+    const outcome = await savePlayer(keeper, { swings: [...ownSwings] });
+    if (outcome.kind === 'refused') wrong.value = words.ownSwing.wrong;
+    else wrong.value = outcome.kind === 'saved' ? null : allWords.storage.why(outcome.why);
     return outcome.kind === 'saved';
   };
   const add = async () => {

@@ -7,15 +7,15 @@ import { withUnsaved } from '../../../actions/withUnsaved.ts';
 import { type Club, specOn } from '../../../golf/club.ts';
 import { inOrder } from '../../../golf/shotOrder.ts';
 import { BALLS_A_RUNG, ladderBall, ladderDone, ladderRungs, nextRung, type Rung } from '../../../golf/wedgeLadder.ts';
-import { liveSettings, liveUndo, type RoundWithShots } from '../../../logbook/live.ts';
+import { liveUndo, type RoundWithShots } from '../../../logbook/live.ts';
 import { clubName, swingName } from '../../clubName.ts';
 import { type DistanceUnit, distanceWithUnit, inUnit } from '../../distance.ts';
 import { lengthIn } from '../../lengthIn.ts';
 import { openBook } from '../../openBook.ts';
+import { ownSwings } from '../../ownSwings.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import press from '../../parts/Press.module.css';
 import { addressOf, goTo } from '../../route.ts';
-import { useShelf } from '../../useShelf.ts';
 import { practiceWords as words } from '../../words/practice.ts';
 import { Key } from '../shot/Key.tsx';
 import { takeBack } from '../shot/takeBack.ts';
@@ -40,10 +40,8 @@ const NO_RUNG: Rung = { clubId: '', swing: 'full' };
 /** The wedge ladder: ten balls a rung at a measured target, one tap a ball. */
 export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }: Props) {
   useWakeLock(true);
-  const shelf = useShelf();
-  const settings = liveSettings(shelf.own.connection).value;
   const undoable = liveUndo(keeper.connection).value;
-  const own = settings.kind === 'ready' ? settings.value.ownSwings : [];
+  const own = ownSwings.value;
   const climbing = useSignal<readonly string[]>([]);
   const chosen = useSignal<string | null>(null);
   const targets = useSignal<Readonly<Record<string, string>>>({});
@@ -81,9 +79,7 @@ export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }
     const named = clubs.find(({ id }) => id === clubId);
     if (!named) return '';
     const name = clubName(named, specOn(named, round.date));
-    const label = own.find((each) => each.swing === swing)?.label;
-    const position = label ? words.labelled(swingName(swing), label) : swingName(swing);
-    return swing === 'full' ? words.rungFull(name) : words.rung(name, position);
+    return swing === 'full' ? words.rungFull(name) : words.rung(name, swingName(swing));
   };
 
   const log = async (key: PitchKey) => {
@@ -169,7 +165,7 @@ export function WedgeLadder({ keeper, of: { round, shots: saved }, clubs, unit }
         </a>
       </p>
       <OwnSwings
-        shelf={shelf}
+        keeper={keeper}
         own={own}
         others={playable.filter((each) => !onLadder.includes(each))}
         nameOf={(each) => clubName(each, specOn(each, round.date))}

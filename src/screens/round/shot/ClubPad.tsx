@@ -1,5 +1,7 @@
 import type { Swing } from '../../../golf/swing.ts';
-import { WEDGE_SWINGS } from '../../../golf/swing.ts';
+import { swingsOffered } from '../../../golf/wedgeLadder.ts';
+import { swingName } from '../../clubName.ts';
+import { ownSwings } from '../../ownSwings.ts';
 import { shotWords } from '../../words/shot.ts';
 import type { BagClub } from './clubsOfBag.ts';
 import { type GridKey, KeyGrid } from './KeyGrid.tsx';
@@ -19,6 +21,8 @@ export function ClubPad({ bag, chosen, onChoose }: Props) {
 }
 
 interface SwingProps {
+  /** The club just chosen; undefined: none of the bag. */
+  readonly club: BagClub | undefined;
   readonly chosen: Swing;
   readonly onChoose: (swing: Swing) => void;
   /** Back to the clubs. */
@@ -26,13 +30,13 @@ interface SwingProps {
 }
 
 /** How far back the club just chosen was swung, by the clock position of the lead arm. */
-export function SwingPad({ chosen, onChoose, onClubs }: SwingProps) {
-  const swings: readonly Swing[] = [...WEDGE_SWINGS, 'full'];
+export function SwingPad({ club, chosen, onChoose, onClubs }: SwingProps) {
+  const swings = swingsOffered(club ?? { kind: 'wedge', notPlayed: [] }, ownSwings.value);
   const own = swings.includes(chosen) ? [] : [chosen];
   const keys = [...swings, ...own].map(
     (swing): GridKey => ({
       id: swing,
-      face: swing === 'full' ? shotWords.swing.full : swing,
+      face: swing === 'full' ? shotWords.swing.full : swingName(swing),
       look: 'figure',
       onPress: () => onChoose(swing),
     }),

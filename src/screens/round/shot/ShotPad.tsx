@@ -79,6 +79,7 @@ export function ShotPad(props: Props) {
     case 'swing':
       return (
         <SwingPad
+          club={bag.find(({ id }) => id === entry.clubId)}
           chosen={entry.swing}
           onChoose={(swing) => filled({ swing })}
           onClubs={() => onChange(openSlot(form, 'club'))}

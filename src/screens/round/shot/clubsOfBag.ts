@@ -8,11 +8,19 @@ export interface BagClub {
   readonly kind: Club['kind'];
   readonly name: string;
   readonly loft_deg: number;
+  /** Swings that the golfer does not play with it. */
+  readonly notPlayed: Club['notPlayed'];
 }
 
 function named(club: Club, date: string): BagClub {
   const spec = specOn(club, date);
-  return { id: club.id, kind: club.kind, name: clubName(club, spec), loft_deg: spec.loft_deg };
+  return {
+    id: club.id,
+    kind: club.kind,
+    name: clubName(club, spec),
+    loft_deg: spec.loft_deg,
+    notPlayed: club.notPlayed,
+  };
 }
 
 /**

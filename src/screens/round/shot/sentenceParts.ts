@@ -1,4 +1,5 @@
 import type { Metres } from '../../../units/metres.ts';
+import { swingName } from '../../clubName.ts';
 import { type DistanceUnit, wholeDistance } from '../../distance.ts';
 import { shotWords } from '../../words/shot.ts';
 import { pitchOf } from './pitch.ts';
@@ -64,7 +65,7 @@ export function sentenceParts(form: ShotForm, writing: Writing): SentencePart[] 
   slot('club', writing.club);
   if (writing.club !== null && (entry.intent !== 'chip' || entry.swing !== 'full' || form.slot === 'swing')) {
     say(entry.swing === 'full' ? ' ' : sentence.at);
-    slot('swing', entry.swing === 'full' ? shotWords.swing.full : entry.swing);
+    slot('swing', entry.swing === 'full' ? shotWords.swing.full : swingName(entry.swing));
   }
   if (entry.intent !== 'normal') say(sentence.intended(shotWords.intents[entry.intent]));
   say(entry.fromDrop ? sentence.fromDrop : sentence.from);

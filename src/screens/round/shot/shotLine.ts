@@ -3,6 +3,7 @@ import { permissions } from '../../../golf/permissions.ts';
 import type { Round } from '../../../golf/round.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import { carryError } from '../../../yardages/carryError.ts';
+import { swingName } from '../../clubName.ts';
 import { type DistanceUnit, distanceWithUnit, plusMinusOfError } from '../../distance.ts';
 import { shotWords } from '../../words/shot.ts';
 import { nameOfClub } from './clubsOfBag.ts';
@@ -30,7 +31,7 @@ export function shotLine(
   unit: DistanceUnit,
   round: Pick<Round, 'play' | 'closed' | 'date' | 'distanceDevices'>,
 ): { readonly what: string; readonly measured: string } {
-  const swing = shot.swing === 'full' ? '' : `${sentence.at}${shot.swing}`;
+  const swing = shot.swing === 'full' ? '' : `${sentence.at}${swingName(shot.swing)}`;
   const what = [
     `${nameOfClub(clubs, shot.clubId, round.date) ?? line.clubOpen}${swing}`,
     shot.lie === null ? line.lieOpen : shotWords.lies[shot.lie],

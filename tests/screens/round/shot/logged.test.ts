@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Club } from '../../../../src/golf/club.ts';
 import { blankEntry } from '../../../../src/golf/shotEntry.ts';
 import { clubsOfBag } from '../../../../src/screens/round/shot/clubsOfBag.ts';
 import { enterDistance } from '../../../../src/screens/round/shot/enterDistance.ts';
@@ -71,10 +72,13 @@ test('the keys of the bag stand in loft order, driver first, wedges and putter l
   const names = clubsOfBag(shuffled, roundOf('r1', { bag: [] })).map((club) => club.name);
   expect(names.slice(0, 2)).toEqual(['driver', '3 wood']);
   expect(names.slice(-3)).toEqual(['54°', '58°', 'putter']);
-  expect(clubsOfBag(clubs, roundOf('r1', { bag: ['driver', 'putter'] })).map((club) => club.id)).toEqual([
-    'driver',
-    'putter',
-  ]);
+  const started = { bag: ['driver', 'putter'] };
+  const carried = (closed: boolean, now: readonly Club[]) =>
+    clubsOfBag(now, roundOf('r1', { ...started, closed })).map((club) => club.id);
+  expect(carried(true, clubs)).toEqual(['driver', 'putter']);
+  // A club that came into the bag since the start is carried too, and one taken out can still be named.
+  const now = clubs.map((club) => ({ ...club, inBag: ['3-wood', 'putter'].includes(club.id) }));
+  expect(carried(false, now)).toEqual(['driver', '3-wood', 'putter']);
 });
 
 // Source: R&A and USGA, Rules of Golf (2023), Rules 16, 17.1, 18.2 and 19.
@@ -97,6 +101,21 @@ test('another ball: free relief costs nothing, an unplayable ball one stroke, a 
     edits: [],
     entry: { outcome: 'provisional unused', lie: 'fairway' },
   });
+});
+
+// Source: R&A and USGA, Rules of Golf (2023), Rules 17.1d and 18.2b: one stroke in all, however the ball comes back.
+// Local Rule E-5, from memory: a drop for a ball lost or out of bounds, two strokes in all.
+test('what a lost ball or a penalty area cost is not counted once more, nor a key tapped twice', () => {
+  const after = (outcome: Shot['outcome'], penalty: number, ball: Parameters<typeof ballPlayed>[0]) =>
+    ballPlayed(ball, 1, [shotOf('a', { number: 1, lie: 'tee', restLie: null, outcome, penalty })]).edits;
+  expect(after('penalty area', 1, { kind: 'drop', strokes: 0 })).toEqual([]);
+  expect(after('penalty area', 1, { kind: 'same place' })).toEqual([]);
+  expect(after('lost', 1, { kind: 'same place' })).toEqual([]);
+  expect(after('out of bounds', 1, { kind: 'drop', strokes: 1 })).toEqual([{ id: 'a', changes: { penalty: 2 } }]);
+  expect(after('lost', 2, { kind: 'drop', strokes: 1 })).toEqual([]);
+  expect(after('in play', 1, { kind: 'drop', strokes: 1 })).toEqual([]);
+  expect(after('in play', 1, { kind: 'same place' })).toEqual([]);
+  expect(after('in play', 1, { kind: 'drop', strokes: 0 })).toEqual([{ id: 'a', changes: { penalty: 0 } }]);
 });
 
 test('digits become the distance of the open slot in the golfer’s unit, and only the flag is lasered', () => {
