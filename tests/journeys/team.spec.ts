@@ -186,6 +186,100 @@ test('a deleted golfer stays away, can be brought back at once, and the preview 
   expect(fields.filter((field) => /marks|note/.test(field))).toEqual([]);
 });
 
+test('a paper sheet typed in by the coach counts once its golfer takes it over', async ({ page, browser }) => {
+  const teasel = seasonOf('golfer-2', 'Teasel', 60);
+  await atTeam(page);
+  await takeIn(page, twelveFiles(60).slice(2, 3));
+  await atTeam(page, 'paper', 'golfer-2');
+  await page.getByLabel('Day of the round').fill('2026-06-29');
+  const lines = page.getByLabel('The shots, one a line');
+  await lines.fill('1 driver tee 238\n1 7i bog 150');
+  await expect(page.getByText('Line 2: “bog” is not understood.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Write it as a proposal' })).toBeDisabled();
+  await lines.fill('1 driver tee 238\n1 7i fairway 150 solid\n2 56 9:00 70');
+  await expect(page.getByText('3 shots read.')).toBeVisible();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Write it as a proposal' }).click();
+  await page.getByText(/^Written\./).waitFor();
+  await atTeam(page, 'player', 'golfer-2');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the file' }).click();
+  const review = readFileSync(await (await download).path(), 'utf8');
+
+  const phone = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
+  const base = new URL('./', page.url()).href;
+  await phone.goto(`${base}#/more/restore`);
+  await playersPhone(phone, teasel);
+  await phone.goto(`${base}#/team/words`);
+  await phone.locator('#review-file').setInputFiles(givenFile('review.json', review));
+  await expect(phone.getByText(/3 shots on 29 Jun 2026\. Nothing of it counts/)).toBeVisible();
+  expect(await axeFindings(phone)).toEqual([]);
+  await phone.getByRole('button', { name: 'Take these shots into my logbook' }).click();
+  await expect(phone.getByText('These shots are in your logbook.')).toBeVisible();
+  await phone.goto(`${base}#/yardages/w56/9:00`);
+  await expect(phone.getByRole('list').filter({ hasText: '29 Jun' })).toContainText('70');
+  await phone.context().close();
+});
+
+test('two bags say what differs and how sure that is; the table goes to paper and to a spreadsheet', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await atTeam(page);
+  const files = Array.from({ length: 40 }, (_, n) => {
+    const season = seasonOf(`golfer-${n}`, n === 0 ? '=Wren' : `Golfer ${n}`, 60);
+    return givenFile(`book-${n}.json`, writeCarrybookFile(carrybookFileOf(season, '2026-06-30T20:00:00Z', 'share')));
+  });
+  await takeIn(page, files);
+  // Only rows in sight are drawn, and the last one comes into sight.
+  await expect(page.locator('table')).toHaveAttribute('aria-rowcount', '41');
+  const drawn = await page.locator('tbody [data-row]').count();
+  expect(drawn).toBeGreaterThan(5);
+  expect(drawn).toBeLessThan(25);
+  await page.getByRole('region', { name: 'Golfers and their numbers' }).evaluate((frame) => {
+    frame.scrollTop = frame.scrollHeight;
+  });
+  await expect(page.locator('tr[aria-rowindex="41"]')).toBeVisible();
+
+  await atTeam(page, 'two');
+  const differences = page.getByRole('region', { name: 'Club by club' }).getByRole('listitem');
+  await expect(differences.first()).toContainText(/likely|No difference to rely on/);
+  await page.getByText('Only rounds of these days').first().click();
+  await page.getByLabel('From').first().fill('2026-06-01');
+  await page.getByLabel('To', { exact: true }).first().fill('2026-06-30');
+  await expect(page.getByText(/1 Jun 2026 – 30 Jun 2026/).first()).toBeVisible();
+
+  await atTeam(page, 'sheet');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: /^Save as a table file/ }).click();
+  const csv = readFileSync(await (await download).path(), 'utf8');
+  expect(csv).toContain("'=Wren");
+  expect(csv).not.toMatch(/^"?=/m);
+  for (const [paper, width, height] of [
+    ['Letter', 792, 612],
+    ['A4', 842, 595],
+  ] as const) {
+    await page.getByRole('radio', { name: paper }).check();
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    // Points of the sheet in the file itself. Source: ANSI/ASME Y14.1 letter, ISO 216 A4; 72 points an inch.
+    const boxes = [...pdf.matchAll(/\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/g)].map(([, w, h]) => [
+      Number(w),
+      Number(h),
+    ]);
+    expect(boxes.length).toBeGreaterThan(0);
+    for (const [w, h] of boxes) {
+      expect(Math.abs(w - width)).toBeLessThan(2);
+      expect(Math.abs(h - height)).toBeLessThan(2);
+    }
+    // On a screen as wide as the paper between its margins (0.4 in) no table runs over.
+    await page.setViewportSize({ width: Math.floor(((width - 2 * 28.8) / 72) * 96), height: 600 });
+    await page.emulateMedia({ media: 'print' });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(over, paper).toBeLessThanOrEqual(0);
+    await page.emulateMedia({ media: null });
+  }
+});
+
 for (const theme of ['paper', 'night', 'glare']) {
   test(`axe finds nothing on any page of the team in ${theme}`, async ({ page }) => {
     await inTheme(page, theme);
