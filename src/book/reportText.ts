@@ -10,6 +10,8 @@ import { section, textTable } from './textTable.ts';
 
 export type { SpokenLength };
 
+const NOT_PLAYED = 'not played';
+
 /** Writes one golfer's book for people. */
 class TextBook {
   private readonly logbook: Logbook;
@@ -60,6 +62,11 @@ class TextBook {
     return this.clubs.get(cell.clubId)?.kind === 'wedge';
   }
 
+  /** The golfer says that this swing is none of theirs, and no shot says otherwise. */
+  private isNotPlayed(cell: BookCell): boolean {
+    return cell.shots === 0 && this.clubs.get(cell.clubId)?.notPlayed.includes(cell.swing) === true;
+  }
+
   private plusMinus(cell: BookCell): string {
     const half = (this.length.of(cell.hi80_m) - this.length.of(cell.lo80_m)) / 2;
     return `± ${half.toFixed(0)}`;
@@ -74,18 +81,23 @@ class TextBook {
     if (cells.length === 0) return [];
     const swing = (text: string): string[] => (withSwing ? [text] : []);
     const head = ['club', ...swing('swing'), 'loft', 'stock', '±', 'next ball', 'shots', 'solid', 'how much is own'];
+    const named = (cell: BookCell) => [this.name(cell.clubId), ...swing(cell.swing), `${this.loft(cell)}°`];
     const rows = cells.map((cell) => [
-      this.name(cell.clubId),
-      ...swing(cell.swing),
-      `${this.loft(cell)}°`,
+      ...named(cell),
+      ...(this.isNotPlayed(cell) ? ['–', '–', '–', '0', '0', NOT_PLAYED] : this.answer(cell)),
+    ]);
+    return textTable([head, ...rows], withSwing ? [0, 1, 8] : [0, 7]);
+  }
+
+  private answer(cell: BookCell): string[] {
+    return [
       this.figure(cell.stock_m),
       this.plusMinus(cell),
       this.nextBall(cell),
       `${cell.shots}`,
       `${cell.solid}`,
       cell.borrowed,
-    ]);
-    return textTable([head, ...rows], withSwing ? [0, 1, 8] : [0, 7]);
+    ];
   }
 
   private inLoftOrder(cells: readonly BookCell[]): BookCell[] {
@@ -107,6 +119,7 @@ class TextBook {
       ...swings.map((swing) => {
         const cell = cells.find((each) => each.clubId === clubId && each.swing === swing);
         if (!cell) return '–';
+        if (this.isNotPlayed(cell)) return NOT_PLAYED;
         const borrowed = cell.shots === 0 ? '~' : '';
         return `${borrowed}${this.figure(cell.stock_m)} ${this.plusMinus(cell)} (${cell.shots})`;
       }),

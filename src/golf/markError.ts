@@ -8,7 +8,7 @@ import type { Mark } from './mark.ts';
 const R95_PER_SD = 2.448;
 
 /** Least standard error of a distance between two marks, metres: 2 yd. Own choice: fixes minutes apart share too much to do better. */
-const LEAST_MARK_ERROR: Metres = metres(1.8288);
+export const LEAST_MARK_ERROR: Metres = metres(1.8288);
 
 /** Radius taken for a mark that was stored without one, metres. Own choice: what phones under open sky often report, from memory. */
 export const USUAL_ACCURACY: Metres = metres(4.9);

@@ -1,3 +1,4 @@
+import { LEAST_MARK_ERROR, markError } from '../golf/markError.ts';
 import type { KnownBy, Shot } from '../golf/shot.ts';
 import { type Metres, metres } from '../units/metres.ts';
 
@@ -11,11 +12,6 @@ const JUDGED_OFFSET_LEAST = 0.46; // .5 yd
 const TYPED = 2.74; // 3 yd
 const JUDGED = 5.03; // 5.5 yd; golfers' guesses heap on fives
 const PACED_SHARE = 0.025;
-const GNSS_FLOOR = 1.83; // 2 yd; two fixes minutes apart share too much to do better
-/** The 95 % radius of a two-dimensional normal error in units of its standard deviation: √(−2 ln .05). */
-const R95 = 2.448;
-/** A phone's usual reported accuracy when none was kept. */
-const USUAL_ACCURACY = 4.9;
 /** How far from the flag a ball pitches when the shot does not say. */
 const USUAL_OFFSET = 6;
 
@@ -34,21 +30,20 @@ export function carryError(shot: Shot): Metres {
   return metres(errorOf[carry.by](shot, carry.m));
 }
 
+/** A place of which no mark was kept: as uncertain as a phone usually is. */
+const UNMARKED = { accuracy_m: null };
+
 const errorOf: Record<KnownBy, (shot: Shot, carry_m: number) => number> = {
   laser: (shot, carry_m) => {
     const long = shot.flag_m === null ? USUAL_OFFSET : carry_m - shot.flag_m;
     const offset = Math.hypot(long, shot.offline_m ?? 0);
     return Math.hypot(LASER, JUDGED_OFFSET_SHARE * offset + JUDGED_OFFSET_LEAST);
   },
-  gnss: (shot) => {
-    const from = shot.marks.ball?.accuracy_m ?? USUAL_ACCURACY;
-    const to = shot.marks.pitch?.accuracy_m ?? USUAL_ACCURACY;
-    return Math.max(GNSS_FLOOR, Math.hypot(from, to) / R95);
-  },
+  gnss: ({ marks: { ball, pitch } }) => markError(ball ?? UNMARKED, pitch ?? UNMARKED),
   paced: (_, carry_m) => PACED_SHARE * carry_m,
   typed: () => TYPED,
   judged: () => JUDGED,
-  total: (_, carry_m) => Math.hypot(0.03 * carry_m, GNSS_FLOOR),
+  total: (_, carry_m) => Math.hypot(0.03 * carry_m, LEAST_MARK_ERROR),
 };
 
 /** Standard error of a bound ("cleared 238", "short of it"): as uncertain as a typed distance. */

@@ -129,3 +129,17 @@ test('the report for programs has every number of the book under the keys of its
   expect(pWide).toBe(0.99);
   expect(report.players[0].leftOut).toEqual(book.leftOut);
 });
+
+test('a swing that is not played has no number, unless a shot was hit with it', () => {
+  const clubs = logbook.clubs.map((club) =>
+    club.id === 'w52' ? { ...club, notPlayed: ['9:00', 'full'] } : { ...club, notPlayed: ['full'] },
+  );
+  const text = reportText({ ...logbook, clubs }, book, yards);
+  const [, wedges] = text.split('Wedges: stock carry');
+  expect(wedges.split('Other numbers')[0]).toMatch(/not played +110 ± 4 \(4\)/);
+  expect(text).not.toContain('~84');
+  const unhit = { ...book, cells: [cell('c7', 'c7b', 'full', 152, { shots: 0, solid: 0 })] };
+  const card = reportText({ ...logbook, clubs }, unhit, yards);
+  expect(card).toMatch(/33° +– +– +– +0 +0 +not played/);
+  expect(card).not.toContain('152');
+});

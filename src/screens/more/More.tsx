@@ -27,6 +27,18 @@ export function More({ path }: { readonly path: Route }) {
       <PageHead title={moreWords.title} />
       <div class={css.page}>
         <Backup />
+        <section class={css.group} aria-labelledby="paper">
+          <h2 id="paper">{moreWords.paper.title}</h2>
+          <p>{moreWords.paper.what}</p>
+          <div class={css.keys}>
+            <a class={press.press} href={addressOf('yardages', 'card')}>
+              {moreWords.paper.card}
+            </a>
+            <a class={press.press} href={addressOf('yardages', 'card', 'shots')}>
+              {moreWords.paper.sheet}
+            </a>
+          </div>
+        </section>
         <DisplayChoices />
         <GolferChoices />
         {isInstalled.value ? <p>{moreWords.install.installed}</p> : <InstallHint />}

@@ -32,6 +32,12 @@ export const moreWords = {
     name: 'Nickname',
     nameNote: 'Stands on your card and in your files. A nickname is enough.',
   },
+  paper: {
+    title: 'On paper',
+    what: 'For the pocket, and for events without phones.',
+    card: 'Printed card',
+    sheet: 'Blank shot sheet',
+  },
   backup: {
     title: 'Backup',
     what: 'One Carrybook file with everything in your logbook. Keep it somewhere else than on this device.',
