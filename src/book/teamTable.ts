@@ -1,7 +1,7 @@
 import { clockHours, type Swing } from '../golf/swing.ts';
 import type { Metres } from '../units/metres.ts';
 import { byBagOrder, type ClubColumn, clubColumn, columnKey } from './clubColumn.ts';
-import type { TeamGap, TeamNumber, TeamPage } from './teamPage.ts';
+import type { TeamClub, TeamGap, TeamNumber, TeamPage } from './teamPage.ts';
 
 /** When a number counts as thin or stale. */
 export interface Freshness {
@@ -77,6 +77,20 @@ function daysSince(day: string | null, asOf: string): number | null {
   return day === null ? null : Math.max(0, Math.round((Date.parse(asOf.slice(0, 10)) - Date.parse(day)) / 86_400_000));
 }
 
+/** The clubs of one bag by the column they stand in; worked out once a golfer, since a table has a thousand numbers. */
+type ClubsByColumn = ReadonlyMap<string, readonly TeamClub[]>;
+
+function clubsByColumn({ page }: TeamMember): ClubsByColumn {
+  const clubs = new Map<string, TeamClub[]>();
+  for (const club of page.clubs) {
+    const key = columnKey(clubColumn(club));
+    const there = clubs.get(key);
+    if (there) there.push(club);
+    else clubs.set(key, [club]);
+  }
+  return clubs;
+}
+
 function columnsOf(members: readonly TeamMember[]): TeamColumn[] {
   const columns = new Map<string, TeamColumn>();
   for (const { page } of members) {
@@ -97,9 +111,13 @@ function stateOf(number: TeamNumber, days: number | null, { fewShots, staleDays 
   return number.shots < fewShots ? 'thin' : 'good';
 }
 
-function cellOf(member: TeamMember, column: TeamColumn, asOf: string, freshness: Freshness): TeamCell {
-  const { page, looked } = member;
-  const clubs = page.clubs.filter((club) => columnKey(clubColumn(club)) === columnKey(column.club));
+function cellOf(
+  { page, looked }: TeamMember,
+  clubs: readonly TeamClub[],
+  column: TeamColumn,
+  asOf: string,
+  freshness: Freshness,
+): TeamCell {
   // Of two clubs under one name the one that is played more speaks for both.
   const [found] = clubs
     .map((club) => ({
@@ -133,8 +151,10 @@ export function teamTable(
   freshness: Freshness = USUAL_FRESHNESS,
 ): TeamTable {
   const columns = columnsOf(members);
+  const clubKeys = columns.map(({ club }) => columnKey(club));
   const rows = members.map((member): TeamRow => {
-    const cells = columns.map((column) => cellOf(member, column, asOf, freshness));
+    const clubs = clubsByColumn(member);
+    const cells = columns.map((column, i) => cellOf(member, clubs.get(clubKeys[i]) ?? [], column, asOf, freshness));
     const count = (state: NumberState) => cells.filter((cell) => cell.state === state).length;
     const { gaps } = member.page;
     return {

@@ -14,7 +14,7 @@ import type { TeamOnScreen } from './useTeam.ts';
 const words = teamWords.look;
 
 /** What of the table is looked at, and views kept under a name. */
-export function LookControls({ team }: { readonly team: TeamOnScreen }) {
+export function LookControls({ team, isWide }: { readonly team: TeamOnScreen; readonly isWide: boolean }) {
   const view = teamView.value;
   const name = useSignal('');
   const news = useSignal('');
@@ -110,14 +110,16 @@ export function LookControls({ team }: { readonly team: TeamOnScreen }) {
           </ul>
         )}
       </details>
-      <Choice
-        label={words.columns}
-        name="columns"
-        values={columnSets}
-        words={words.columnSets}
-        value={view.columns}
-        onChoose={(columns) => change({ columns })}
-      />
+      {isWide && (
+        <Choice
+          label={words.columns}
+          name="columns"
+          values={columnSets}
+          words={words.columnSets}
+          value={view.columns}
+          onChoose={(columns) => change({ columns })}
+        />
+      )}
     </section>
   );
 }

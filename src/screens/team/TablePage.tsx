@@ -85,7 +85,7 @@ export function TablePage({ team }: { readonly team: TeamOnScreen }) {
         <p class={css.group}>{words.empty}</p>
       ) : (
         <>
-          <LookControls team={team} />
+          <LookControls team={team} isWide={isWide} />
           <p class={css.answer} aria-live="polite" data-answer>
             {answer}
           </p>

@@ -56,7 +56,6 @@ export interface SeenTable {
 }
 
 const noNumber: readonly NumberState[] = ['missing', 'no club'];
-const weak: readonly NumberState[] = ['missing', 'thin', 'stale'];
 
 /** Nothing logged for so many days is worth a word. Own choice. */
 export const SILENT_DAYS = 14;
@@ -90,7 +89,7 @@ export function seenTable(
   const isShown: Record<TeamView['show'], (row: TeamRow) => boolean> = {
     all: () => true,
     none: (row) => asked >= 0 && noNumber.includes(row.cells[asked].state),
-    weak: (row) => columns.some(({ at }) => weak.includes(row.cells[at].state)),
+    weak: (row) => row.missing + row.stale + row.thin > 0,
     gaps: (row) => row.wide.length + row.overlaps.length > 0,
     silent: (row) => row.daysSilent === null || row.daysSilent > SILENT_DAYS,
     tasks: (row) => withTasks.has(row.member.playerId),
