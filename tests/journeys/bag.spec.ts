@@ -75,7 +75,7 @@ test('clubs come, change, leave and come back', async ({ page }) => {
   await save(page);
   await expect(rows(page)).toHaveCount(14);
   await expect(page.getByText('more than a round by the Rules')).toBeHidden();
-  await page.getByRole('button', { name: 'Put 4 hybrid in the bag' }).click();
+  await page.getByRole('button', { name: 'Put in 4 hybrid' }).click();
   await expect(rows(page)).toHaveCount(15);
 
   await openClub(page, '60°');
@@ -157,7 +157,7 @@ test('while a round by the Rules is played, builds and claims stay, and no fifte
   await page.getByRole('radio', { name: 'Out of the bag' }).check();
   await save(page);
   await expect(rows(page)).toHaveCount(13);
-  await page.getByRole('button', { name: 'Put 7 iron in the bag' }).click();
+  await page.getByRole('button', { name: 'Put in 7 iron' }).click();
   await expect(page.getByRole('alert').filter({ hasText: 'Rule 4.1b' })).toBeVisible();
   await expect(rows(page)).toHaveCount(13);
 

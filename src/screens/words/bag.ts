@@ -22,7 +22,7 @@ export const bagWords = {
   putter: 'Putter',
   length: (inches: number) => `${figure(inches)}\u00a0in`,
   putIn: 'Put in',
-  putInWhat: (club: string) => `Put ${club} in the bag`,
+  putInWhat: (club: string) => `Put in ${club}`,
   byTheRules:
     'A round by the Rules is being played. The builds of the clubs and your own word for them stay as they are until it is over.',
   replace: {
