@@ -17,7 +17,7 @@ import {
   structureRefusals,
   utf8Bytes,
 } from './documentText.ts';
-import { parseLists } from './recordLists.ts';
+import { parseLists } from './parseLists.ts';
 import { referenceRefusals, repeatRefusals } from './references.ts';
 import { pathText, REFUSAL_LIMIT, type Reading, type Refusal, refused, WHOLE_FILE } from './refusal.ts';
 import { elementOf } from './schemaTree.ts';

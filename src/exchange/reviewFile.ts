@@ -11,7 +11,7 @@ import {
   structureRefusals,
   utf8Bytes,
 } from './documentText.ts';
-import { parseLists } from './recordLists.ts';
+import { parseLists } from './parseLists.ts';
 import { type Reading, refused, WHOLE_FILE } from './refusal.ts';
 import { unknownRefusal } from './unknownKeys.ts';
 
