@@ -35,7 +35,7 @@ export function PlayerNumbers({ row, columns }: { readonly row: TeamRow; readonl
                 <span class={css.figure}>{wholeDistance(number.stock_m, unit.value)}</span> ±{' '}
                 {plusMinus(number.lo80_m, number.hi80_m, unit.value)} · {figure(number.shots)}
               </span>
-              <span class={css.quiet}>
+              <span class={`${css.quiet} ${css.across}`}>
                 {[
                   stateText(cell),
                   change && teamWords.table.change(change),

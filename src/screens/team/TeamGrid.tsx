@@ -1,34 +1,42 @@
 import { useSignal } from '@preact/signals';
-import { useLayoutEffect, useRef } from 'preact/hooks';
-import { addressOf } from '../route.ts';
+import { useEffect, useRef } from 'preact/hooks';
 import { teamWords as words } from '../words/team.ts';
 import css from './TeamGrid.module.css';
-import { TeamNumberCell } from './TeamNumberCell.tsx';
+import { TeamGridRow } from './TeamGridRow.tsx';
 import type { SeenTable } from './teamView.ts';
 
 /** Height of a row until one was measured, px. */
 const USUAL_ROW = 76;
+/** Height first drawn, px: the rest follows a frame later, so that the page answers meanwhile. */
+const FIRST_HEIGHT = 160;
 /** Rows drawn above and below those in sight. */
-const MARGIN = 4;
+const MARGIN = 2;
+/** Widths of the columns: the golfer, what wants work, and each number, rem. Fixed, so that a new row moves none. */
+const WIDTHS = { name: 9.5, need: 11.5, number: 6.5 };
 
 /** Golfers by numbers on a wide page. Only the rows in sight are drawn: a team of forty has a thousand numbers. */
 export function TeamGrid({ seen, names }: { readonly seen: SeenTable; readonly names: ReadonlyMap<string, string> }) {
   const frame = useRef<HTMLDivElement>(null);
-  const window = useSignal({ top: 0, height: 800, row: USUAL_ROW });
-  const measure = () => {
+  const window = useSignal({ top: 0, height: FIRST_HEIGHT, row: USUAL_ROW });
+  const look = (row: number) => {
     const box = frame.current;
     if (!box) return;
-    const row = box.querySelector<HTMLElement>('tbody tr[data-row]')?.offsetHeight || USUAL_ROW;
-    const { top, height, row: before } = window.peek();
-    if (box.scrollTop !== top || box.clientHeight !== height || row !== before) {
-      window.value = { top: box.scrollTop, height: box.clientHeight, row };
-    }
+    const { scrollTop: top, clientHeight: height } = box;
+    const before = window.peek();
+    if (top !== before.top || height !== before.height || row !== before.row) window.value = { top, height, row };
   };
-  useLayoutEffect(measure, [seen]);
+  useEffect(() => {
+    const soon = requestAnimationFrame(() => {
+      const drawn = frame.current?.querySelector<HTMLElement>('tbody tr[data-row]');
+      look(drawn?.offsetHeight || USUAL_ROW);
+    });
+    return () => cancelAnimationFrame(soon);
+  }, [seen]);
   const { top, height, row } = window.value;
   const count = seen.rows.length;
   const first = Math.max(0, Math.min(count - 1, Math.floor(top / row) - MARGIN));
   const last = Math.min(count, Math.ceil((top + height) / row) + MARGIN);
+  const width = WIDTHS.name + WIDTHS.need + seen.columns.length * WIDTHS.number;
   const gap = (rows: number) =>
     rows > 0 && (
       <tr class={css.gap}>
@@ -37,8 +45,12 @@ export function TeamGrid({ seen, names }: { readonly seen: SeenTable; readonly n
     );
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part of the page that scrolls must be reached by keys
-    <section ref={frame} class={css.frame} tabIndex={0} aria-label={words.table.label} onScroll={measure}>
-      <table class={css.grid} aria-rowcount={count + 1}>
+    <section ref={frame} class={css.frame} tabIndex={0} aria-label={words.table.label} onScroll={() => look(row)}>
+      <table class={css.grid} style={{ width: `${width}rem` }} aria-rowcount={count + 1}>
+        <colgroup>
+          <col style={{ width: `${WIDTHS.name}rem` }} />
+          <col style={{ width: `${WIDTHS.need}rem` }} />
+        </colgroup>
         <thead>
           <tr>
             <th scope="col">{words.table.name}</th>
@@ -52,25 +64,14 @@ export function TeamGrid({ seen, names }: { readonly seen: SeenTable; readonly n
         </thead>
         <tbody>
           {gap(first)}
-          {seen.rows.slice(first, last).map(({ member, cells, missing, stale, thin, daysSilent }, i) => (
-            <tr key={member.playerId} data-row aria-rowindex={first + i + 2}>
-              <th scope="row">
-                <a class={css.name} href={addressOf('team', 'player', member.playerId)}>
-                  {names.get(member.playerId)}
-                </a>
-              </th>
-              <td>
-                <span class={css.cell}>
-                  <span>{words.table.needs(missing, stale, thin)}</span>
-                  <span class={css.small}>{words.table.silent(daysSilent)}</span>
-                </span>
-              </td>
-              {seen.columns.map(({ column, at }) => (
-                <td key={column.key}>
-                  <TeamNumberCell cell={cells[at]} />
-                </td>
-              ))}
-            </tr>
+          {seen.rows.slice(first, last).map((each, i) => (
+            <TeamGridRow
+              key={each.member.playerId}
+              row={each}
+              columns={seen.columns}
+              name={names.get(each.member.playerId) ?? ''}
+              line={first + i + 2}
+            />
           ))}
           {gap(count - last)}
         </tbody>

@@ -92,10 +92,10 @@ export function TwoBagsTables({ first, second, names }: Props) {
             const called = teamWords.column(pair.column, pair.swing);
             return (
               <li key={called} class={css.pair}>
-                <h3>{called}</h3>
+                <h3 class={css.across}>{called}</h3>
                 <Entry name={names[0]} entry={pair.first} />
                 <Entry name={names[1]} entry={pair.second} />
-                <p>{differenceWords(pair, names)}</p>
+                <p class={css.across}>{differenceWords(pair, names)}</p>
               </li>
             );
           })}
