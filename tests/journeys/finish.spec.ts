@@ -111,12 +111,12 @@ test('a club noted wrongly is changed in one step; a shot is split, and two are 
   await undo(page).click();
   await expect(rows).toHaveText([/3 wood, tee/, /3 wood, fairway/]);
   await rows.nth(1).getByRole('link').click();
-  await page.getByRole('link', { name: 'Move or split' }).click();
+  await page.getByRole('link', { name: 'Mend' }).click();
   await page.getByRole('button', { name: 'Split: it was two shots' }).click();
   await expect(rows).toHaveCount(3);
   await expect(rows.nth(2)).toContainText('club open');
   await rows.nth(1).getByRole('link').click();
-  await page.getByRole('link', { name: 'Move or split' }).click();
+  await page.getByRole('link', { name: 'Mend' }).click();
   await page.getByRole('button', { name: /^Join with 3/ }).click();
   await expect(rows).toHaveText([/3 wood, tee/, /3 wood, fairway/]);
 });

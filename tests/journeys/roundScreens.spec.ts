@@ -47,9 +47,9 @@ async function eachScreen(page: Page, look: (name: string) => Promise<void>): Pr
   await page.getByText('1 driver').or(page.getByText('driver, tee, solid')).first().waitFor();
   await look('a hole with shots');
   await page.getByRole('link', { name: /driver, tee, solid/ }).click();
-  await page.getByRole('link', { name: 'Move' }).waitFor();
+  await page.getByRole('link', { name: 'Mend' }).waitFor();
   await look('a shot to change');
-  await page.getByRole('link', { name: 'Move' }).click();
+  await page.getByRole('link', { name: 'Mend' }).click();
   await page.getByLabel('To hole').waitFor();
   await look('a shot to move');
   await key(page, 'Back').click();
@@ -162,7 +162,7 @@ test('what is deleted comes back by undo and from the bin; a round that is over 
   await page.getByLabel('Score noted').press('Enter');
   await expect(page.getByText('2 strokes of the score are not logged.')).toBeVisible();
   await rows.first().getByRole('link').click();
-  await page.getByRole('link', { name: 'Move' }).click();
+  await page.getByRole('link', { name: 'Mend' }).click();
   await page.getByLabel('To hole').selectOption('3');
   await key(page, 'As its only shot').click();
   await expect(page).toHaveURL(/hole\/[^/]+\/3$/);

@@ -193,7 +193,7 @@ export const roundWords = {
       n === null ? `Hole ${hole}, a provisional ball` : `Hole ${hole}, shot ${n}`,
     titlePractice: (n: number | null) => (n === null ? 'A shot' : `Shot ${n}`),
     gone: 'This shot is not in the logbook any more.',
-    move: 'Move or split',
+    move: 'Mend',
     delete: 'Delete',
     moveTitle: 'Move, split or join',
     toHole: 'To hole',

@@ -96,7 +96,7 @@ export function CardPage({ keeper, of: { round, shots }, mayChange, clubs, units
           <HoleRows round={round} shots={all} score={score} units={units} />
         )}
         {mayChange && (
-          <div>
+          <div class={css.folds}>
             {!isPractice && <ParRows keeper={keeper} round={round} />}
             <ConditionsEditor keeper={keeper} round={round} units={units} />
             <SwapClub keeper={keeper} round={round} shots={all} clubs={clubs} />

@@ -53,6 +53,7 @@ export function MovePage({ keeper, of: { round, shots }, shotId, clubs, units }:
   // Where the shot already stands is no place to move it to.
   const before = at > 0 ? onHole[at - 1]?.id : null;
   const isHere = (after: string | null) => at >= 0 && after === (before ?? null);
+  const hasPlaces = [null, ...others.map((each) => each.id)].some((after) => !isHere(after));
   return (
     <>
       <PageHead title={words.moveTitle} sub={shotLine(shot, clubs, units.distance, round).what} onBack={leave} />
@@ -69,7 +70,7 @@ export function MovePage({ keeper, of: { round, shots }, shotId, clubs, units }:
             hole.value = Number(number);
           }}
         />
-        <h2>{words.toPlace}</h2>
+        {hasPlaces && <h2>{words.toPlace}</h2>}
         {!isHere(null) && (
           <button type="button" class={press.press} onClick={() => void move(null)}>
             {others.length === 0 ? words.only : words.first}
