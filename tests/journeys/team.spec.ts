@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { carrybookFileOf, writeCarrybookFile } from '../../src/exchange/carrybookFile.ts';
+import { roundOf } from '../book/logbooks.ts';
 import { axeFindings } from './axeFindings.ts';
 import { inTheme } from './openDemo.ts';
 import { type GivenFile, givenFile, hostileFile, seasonOf, twelveFiles } from './teamFiles.ts';
@@ -278,6 +279,18 @@ test('two bags say what differs and how sure that is; the table goes to paper an
     const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     expect(over, paper).toBeLessThanOrEqual(0);
     await page.emulateMedia({ media: null });
+  }
+});
+
+test('while a round by the Rules is open the place is closed', async ({ page }) => {
+  const teasel = seasonOf('golfer-2', 'Teasel', 60);
+  const open = roundOf('open', '2026-06-30', { play: 'rules', closed: false, holes: [{ number: 1, par: 4 }] });
+  await page.goto('./#/more/restore');
+  await playersPhone(page, { ...teasel, rounds: [...teasel.rounds, open] });
+  for (const place of [[], ['share'], ['words'], ['two']]) {
+    await atTeam(page, ...place);
+    await expect(page.getByText('nothing is brought in or handed out')).toBeVisible();
+    await expect(page.locator('main input, main select, main table')).toHaveCount(0);
   }
 });
 

@@ -1,9 +1,11 @@
 import { PageHead } from '../parts/PageHead.tsx';
 import type { Route } from '../route.ts';
+import { useShelf } from '../useShelf.ts';
 import { teamWords } from '../words/team.ts';
 import { words as allWords } from '../words.ts';
 import { CarePage } from './CarePage.tsx';
 import { GroupsPage } from './GroupsPage.tsx';
+import { isByTheRules } from './isByTheRules.ts';
 import { PaperPage } from './PaperPage.tsx';
 import { PlayerPage } from './PlayerPage.tsx';
 import { ReviewsPage } from './ReviewsPage.tsx';
@@ -38,6 +40,16 @@ function Coach({ path: [page, id] }: { readonly path: Route }) {
 
 /** The Team place: books of others for a coach; handing one's own over and the coach's words for a golfer. */
 export function Team({ path }: { readonly path: Route }) {
+  const shelf = useShelf();
+  if (isByTheRules(shelf)) {
+    // Another book of one's own could lie here, and counts of tasks would reckon with this round's shots.
+    return (
+      <>
+        <PageHead title={teamWords.title} />
+        <p class={css.group}>{teamWords.byTheRules}</p>
+      </>
+    );
+  }
   if (path[0] === 'share') return <SharePage />;
   if (path[0] === 'words') return <ReviewsPage />;
   return <Coach path={path} />;

@@ -70,7 +70,7 @@ export const teamWords = {
   reckoning: (n: number) => `Reckoning ${counted(n, 'book', 'books')} …`,
   notReckoned: (name: string, why: string) => `${name}’s book could not be reckoned: ${why}`,
   byTheRules:
-    'A round by the Rules is being played on this device: nothing is brought in or handed out. Close the round first.',
+    'A round by the Rules is being played on this device: no book but the frozen card is shown, and nothing is brought in or handed out. Close the round first.',
   takeIn: {
     title: 'Take books in',
     what: 'Files that golfers handed over, as many at once as you like. They are read on this device and kept on it, apart from your own logbook; nothing goes anywhere else.',
