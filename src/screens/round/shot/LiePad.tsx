@@ -1,3 +1,4 @@
+import { penaltyStrokes } from '../../../golf/endedAs.ts';
 import { type Lie, lies } from '../../../golf/lie.ts';
 import type { Shot } from '../../../golf/shot.ts';
 import { shotWords } from '../../words/shot.ts';
@@ -35,12 +36,19 @@ export function LiePad({ chosen, last, onChoose, onBall, onOver }: Props) {
   const others: GridKey[] =
     last === null
       ? []
-      : [
-          ball('free drop', keys.freeDrop, { kind: 'drop', strokes: 0 }),
-          ball('drop', keys.dropStroke, { kind: 'drop', strokes: 1 }),
-          ball('same', last.lie === 'tee' ? keys.reTeeStroke : keys.againStroke, { kind: 'same place' }),
-          ball('provisional', keys.provisional, { kind: 'provisional' }),
-        ];
+      : penaltyStrokes(last.outcome) > 0
+        ? [
+            last.outcome === 'penalty area'
+              ? ball('drop', keys.drop, { kind: 'drop', strokes: 0 })
+              : ball('drop', keys.dropStroke, { kind: 'drop', strokes: 1 }),
+            ball('same', last.lie === 'tee' ? keys.reTee : keys.again, { kind: 'same place' }),
+          ]
+        : [
+            ball('free drop', keys.freeDrop, { kind: 'drop', strokes: 0 }),
+            ball('drop', keys.dropStroke, { kind: 'drop', strokes: 1 }),
+            ball('same', last.lie === 'tee' ? keys.reTeeStroke : keys.againStroke, { kind: 'same place' }),
+            ball('provisional', keys.provisional, { kind: 'provisional' }),
+          ];
   const ended = (['lost', 'penalty area', 'out of bounds'] as const).map((outcome) =>
     ball(outcome, ends[outcome], { kind: 'ended', outcome }),
   );

@@ -1,4 +1,4 @@
-import { endedAs } from '../../../golf/endedAs.ts';
+import { endedAs, penaltyStrokes } from '../../../golf/endedAs.ts';
 import { nextShot, type PlayedFrom } from '../../../golf/nextShot.ts';
 import { provisionalEntry, type ShotEdit } from '../../../golf/provisional.ts';
 import type { Outcome, Shot } from '../../../golf/shot.ts';
@@ -22,14 +22,19 @@ export interface BallPlayed {
  * What playing another ball changes: the last shot takes the penalty stroke or the outcome, and the
  * next starts from where the Rules have it.
  *
- * Source: R&A and USGA, Rules of Golf (2023), Rules 16 (free relief), 17.1, 18.2 and 19 (one stroke).
+ * Source: R&A and USGA, Rules of Golf (2023), Rules 16 (free relief), 17.1, 18.2 and 19 (one stroke in
+ * all); a drop for a ball lost or out of bounds costs two by Local Rule E-5, from memory.
  *
  * @param onHole shots of the hole in the order played.
  */
 export function ballPlayed(ball: NextBall, hole: number, onHole: readonly Shot[]): BallPlayed {
   const last = onHole.filter(countsAsStroke).at(-1) ?? null;
-  const penalized = (strokes: number): ShotEdit[] =>
-    last === null || strokes === 0 ? [] : [{ id: last.id, changes: { penalty: last.penalty + strokes } }];
+  // In all, not on top: what the outcome cost is counted already, and a key tapped twice costs once.
+  const penalized = (strokes: number): ShotEdit[] => {
+    if (last === null) return [];
+    const penalty = penaltyStrokes(last.outcome) + strokes;
+    return penalty === last.penalty ? [] : [{ id: last.id, changes: { penalty } }];
+  };
   const from = (place: PlayedFrom): ShotEntry | null => {
     const next = nextShot(hole, onHole, place);
     return next.kind === 'shot' ? next.entry : null;
@@ -38,7 +43,7 @@ export function ballPlayed(ball: NextBall, hole: number, onHole: readonly Shot[]
     case 'drop':
       return { edits: penalized(ball.strokes), entry: from('drop') };
     case 'same place':
-      return { edits: penalized(1), entry: from('same place') };
+      return { edits: penalized(last?.outcome === 'in play' ? 1 : 0), entry: from('same place') };
     case 'provisional':
       return { edits: [], entry: provisionalEntry(hole, onHole) };
     case 'ended':

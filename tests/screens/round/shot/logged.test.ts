@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Club } from '../../../../src/golf/club.ts';
+import type { Shot } from '../../../../src/golf/shot.ts';
 import { blankEntry } from '../../../../src/golf/shotEntry.ts';
 import { clubsOfBag } from '../../../../src/screens/round/shot/clubsOfBag.ts';
 import { enterDistance } from '../../../../src/screens/round/shot/enterDistance.ts';
