@@ -51,7 +51,7 @@ function OnTheSheet() {
   if (lookedAt.value && place.id === 'yardages') return <PlaceOnScreen place={place} path={path} />;
   if (trouble) return <TroublePage keepers={[shelf.own, shelf.demo]} why={trouble} />;
   if (isFirst === 'not known yet') return <p role="status">{appWords.opening}</p>;
-  if (isFirst && place.id !== 'more' && place.id !== 'team') return <PlaceOnScreen place={startPlace} path={path} />;
+  if (isFirst && place.id !== 'more') return <PlaceOnScreen place={startPlace} path={path} />;
   return <PlaceOnScreen place={place} path={path} />;
 }
 

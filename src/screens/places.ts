@@ -21,7 +21,6 @@ export const places: readonly Place[] = [
     load: async () => (await import('./yardages/Yardages.tsx')).Yardages,
   },
   { id: 'bag', label: appWords.places.bag, load: async () => (await import('./bag/Bag.tsx')).Bag },
-  { id: 'team', label: appWords.places.team, load: async () => (await import('./team/Team.tsx')).Team },
   { id: 'more', label: appWords.places.more, load: async () => (await import('./more/More.tsx')).More },
 ];
 

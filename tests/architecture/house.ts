@@ -34,16 +34,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   logbook: ['dexie', '@preact/signals', 'zod/mini'],
   worker: [],
   actions: ['@preact/signals', 'zod/mini'],
-  screens: [
-    'preact',
-    'preact/hooks',
-    '@preact/signals',
-    'uplot',
-    'uplot/dist/uPlot.min.css',
-    'qrcode',
-    'jsqr',
-    'papaparse',
-  ],
+  screens: ['preact', 'preact/hooks', '@preact/signals', 'uplot', 'uplot/dist/uPlot.min.css'],
   'report.ts': ['node:'],
   'main.tsx': ['preact', '@preact/signals', 'workbox-window'],
 };

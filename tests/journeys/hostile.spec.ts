@@ -103,14 +103,6 @@ const addresses = [
   'bag',
   'bag/anchors',
   ...corpus.map((_, i) => `bag/club/h${i}`),
-  'team',
-  'team/player/p1',
-  'team/share',
-  'team/words',
-  'team/two',
-  'team/groups',
-  'team/sheet',
-  'team/care',
   'more',
   'more/restore',
   'open',
@@ -194,13 +186,6 @@ test('texts that are markup stay texts on every page, and nothing is asked of an
   await page.getByRole('button', { name: /^Bring it back/ }).click();
   await page.getByRole('link', { name: 'To the yardages' }).or(page.locator('a[href="#/yardages"]').first()).click();
   await page.getByRole('heading', { name: 'Full swings' }).waitFor();
-  await page.evaluate(() => {
-    location.hash = '#/team';
-  });
-  // The same book in a coach's hands.
-  await page.locator('#team-files').setInputFiles(file);
-  await page.locator('li[data-state=done]').waitFor();
-  await page.locator('a[href="#/team/player/p1"]').first().waitFor();
   const seen = new Set<string>();
   for (const address of addresses) {
     await page.evaluate((address) => {
@@ -352,8 +337,6 @@ test('no library tries what the policy forbids, on any main page of a whole seas
     'yardages/search',
     'yardages/card',
     'bag',
-    'team',
-    'team/share',
     'more',
     'more/restore',
     'open',

@@ -28,7 +28,7 @@ export function LoggedLines({ shots, clubs, round, unit, isSaved }: Props) {
         const number = numbers.get(shot.id);
         return (
           <li key={shot.id} data-shot={shot.number}>
-            <span class={css.number}>{number == null ? '·' : figure(number)}</span>
+            <span class={css.number}>{number === null || number === undefined ? '·' : figure(number)}</span>
             <span class={css.what}>{what}</span>
             {measured !== '' && <b>{measured}</b>}
             {!isSaved(shot.id) && <em>{shotWords.status.saving}</em>}

@@ -37,7 +37,7 @@ export function OpenShotsStrip({ keeper, shots: stored, onOpen }: Props) {
           return (
             <li key={shot.id}>
               <button type="button" onClick={(event) => isMeant(event) && onOpen(shot)}>
-                <b>{strip.hole(figure(shot.hole), number == null ? shotWords.line.provisional : figure(number))}</b>
+                <b>{strip.hole(figure(shot.hole), number ? figure(number) : shotWords.line.provisional)}</b>
                 <span>
                   {wants.length === 0 ? club : strip.wants(club, wants.map((slot) => strip.missing[slot]).join(', '))}
                 </span>
