@@ -2,7 +2,7 @@ import { type Signal, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { moveFocus } from './moveFocus.ts';
-import { meantKey, NOTHING_TYPED, type TypedKey, type Typing, typeAhead } from './typeahead.ts';
+import { meantKey, NOTHING_TYPED, type TypedKey, type Typing, typeAhead } from './typeAhead.ts';
 
 /** Puts the focus on the first key of the pad whenever another pad has come, so that a keyboard goes on from there. */
 export function useFocusOnPad(page: RefObject<HTMLElement | null>, pad: string): void {

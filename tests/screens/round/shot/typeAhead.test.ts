@@ -5,7 +5,7 @@ import {
   NOTHING_TYPED,
   type Typing,
   typeAhead,
-} from '../../../../src/screens/round/shot/typeahead.ts';
+} from '../../../../src/screens/round/shot/typeAhead.ts';
 
 const row = ['Undo', 'More', 'Skip', 'Log it'];
 const clubs: Faces = {
