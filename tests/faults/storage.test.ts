@@ -98,7 +98,12 @@ const told: Record<string, (at: Scene) => Promise<{ kind: string; why?: unknown 
   saveClaims: ({ keeper, clubId }) => saveClaims(keeper, [{ clubId, claimed_m: null }]),
   putInBag: ({ keeper, clubId }) => putInBag(keeper, clubId, false),
   removeClub: ({ keeper, clubId }) => removeClub(keeper, clubId),
-  startBag: async ({ keeper, clubId }) => {
+  startBag: async ({ keeper, round, closed, clubId }) => {
+    // A club in the bag of the round being played is kept, so the rounds go first.
+    for (const { id } of [round, closed]) {
+      const deleted = await deleteRound(keeper, id);
+      if (deleted.kind !== 'saved') return deleted;
+    }
     const removed = await removeClub(keeper, clubId);
     return removed.kind === 'saved' ? startBag(keeper, 'typical') : removed;
   },
