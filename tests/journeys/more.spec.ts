@@ -85,12 +85,14 @@ test('backup, delete everything, restore: the same file and the same report', as
     const first = await saveBackup(page, folder, 'first.json');
     expect(undated(first)).toBe(undated(demo('season-player')));
     await deleteAll(page);
-    // Nobody's player and a phone of no past; the demo season's shelf is the same.
+    // Nobody's player and a phone of no past; the shelves of the demo season and of a team's books are the same.
     expect(await recordCounts(page)).toEqual({
       'carrybook player': 1,
       'carrybook device': 1,
       'carrybook-demo player': 1,
       'carrybook-demo device': 1,
+      'carrybook-team player': 1,
+      'carrybook-team device': 1,
     });
     await restore(page, first);
     const second = await saveBackup(page, folder, 'second.json');
