@@ -13,9 +13,13 @@ const { update: says } = moreWords;
 export function VersionLines() {
   const { own } = useShelf();
   const open = liveOpenRound(own.connection).value;
-  const mayUpdate = open.kind !== 'ready' || permissions(open.value?.round ?? null).updating;
+  const round = open.kind === 'ready' ? (open.value?.round ?? null) : null;
+  const isPlaying = open.kind === 'ready' && !permissions(round).updating;
+  // In a casual round the golfer may take it now, by this key alone; by the Rules it waits.
+  const mayUpdate = !isPlaying || round?.play !== 'rules';
   const { kind } = updateState.value;
-  const said = (kind === 'waiting' || kind === 'elsewhere') && !mayUpdate ? says.waitingInRound : says[kind];
+  const inRound = mayUpdate ? says.waitingInRound : says.waitingByTheRules;
+  const said = (kind === 'waiting' || kind === 'elsewhere') && isPlaying ? inRound : says[kind];
   return (
     <section class={css.group} aria-labelledby="version">
       <h2 id="version">{says.title}</h2>

@@ -10,6 +10,7 @@ export const updateWords = {
   waiting: 'A new version is ready.',
   waitingInRound:
     'A new version is ready. It waits until the round is over, unless you take it now; nothing entered is lost.',
+  waitingByTheRules: 'A new version is ready. It waits until the round by the Rules is over.',
   elsewhere: 'Another tab has taken a new version. Load this one again when it suits you.',
   apply: 'Take the new version',
   reload: 'Load again',
