@@ -30,13 +30,14 @@ export function orderedCarries(cells: readonly Cell[], mean: Float64Array, varia
   });
   for (const swings of byPeriod.values()) {
     swings.sort((a, b) => clockHours(cells[a].swing) - clockHours(cells[b].swing));
-    const start = swings.findIndex((i) => cells[i].swing === 'full');
-    const partial = start < 0 ? swings : swings.slice(0, start);
+    // A swing to 12:00 on the clock is no longer than a full one, and stands under it like the rest.
+    const partial = swings.filter((i) => cells[i].swing !== 'full');
+    const fullSwing = swings.find((i) => cells[i].swing === 'full');
     const within = isotonicRegression(
       partial.map((i) => ordered[i]),
       partial.map((i) => 1 / variance[i]),
     );
-    const ceiling = start < 0 ? Number.POSITIVE_INFINITY : ordered[swings[start]];
+    const ceiling = fullSwing === undefined ? Number.POSITIVE_INFINITY : ordered[fullSwing];
     partial.forEach((i, rank) => {
       ordered[i] = Math.min(within[rank], ceiling);
     });

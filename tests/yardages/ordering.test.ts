@@ -45,3 +45,10 @@ test('a partial swing gives way to the full one, and two partial ones to each ot
   const ordered = orderedCarries(wedge, Float64Array.of(4.4, 4.45, 4, 4.1), [0.01, 0.01, 0.01, 0.03]);
   expect([...ordered]).toEqual([4.4, 4.4, 4.025, 4.025].map((theta) => expect.closeTo(theta, 12)));
 });
+
+test('a swing to 12:00 stands between the shorter swings and the full one', () => {
+  const cells = [cellOf('iron', 30, 'full', 0), cellOf('iron', 30, '9:00', 0), cellOf('iron', 30, '12:00', 0)];
+  const [full, nine, twelve] = orderedCarries(cells, Float64Array.of(5, 5.2, 4.8), [0.01, 0.01, 0.01]);
+  expect(nine).toBeLessThanOrEqual(twelve);
+  expect(twelve).toBeLessThanOrEqual(full);
+});
